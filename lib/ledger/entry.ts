@@ -4,6 +4,7 @@
  * it happened, makes a replay change nothing.
  */
 import type { PlainDate } from '#lib/units/plain-date.ts';
+import type { BatchChange, BatchRecord, ReadingRecord } from './batch-record.ts';
 import type { Lot, LotUnit } from './lot.ts';
 import { type Account, amountIn, counterMovement, isLot, type Movement } from './movement.ts';
 
@@ -47,6 +48,9 @@ export interface Entry {
   lots: Lot[];
   movements: Movement[];
   changes: LotChange[];
+  batches?: BatchRecord[];
+  batchChanges?: BatchChange[];
+  readings?: ReadingRecord[];
 }
 
 /** A refusal in words, with the numbers in it; returned, never thrown. */

@@ -1,0 +1,147 @@
+/** Pickings, what leaves the shelf, and the year's set-asides. */
+import { childId } from '#lib/ledger/entry.ts';
+import { setAsideCode } from '#lib/ledger/lot-code.ts';
+import { newLot, worstGrade } from '#lib/ledger/lot.ts';
+import { type Movement, moveGrams } from '#lib/ledger/movement.ts';
+import { drawOldest } from '#lib/ledger/acts/draw-oldest.ts';
+import { pickFruit } from '#lib/ledger/acts/pick-fruit.ts';
+import { takePieces } from '#lib/ledger/acts/take-pieces.ts';
+import { isRefusal } from '#lib/ledger/entry.ts';
+import { movePieces } from '#lib/ledger/movement.ts';
+import { addDays, daysBetween, type PlainDate } from '#lib/units/plain-date.ts';
+import { demoId } from './demo-ids.ts';
+import { type DemoLine, isGlass } from './lines.ts';
+import { type DayPick, splitPick } from './picking.ts';
+import type { SeasonEvent, Use } from './season-events.ts';
+import { held, type SeasonState, seasonAct, write } from './season-state.ts';
+import type { DemoCrop } from './wrenlatch.ts';
+
+/** A picking: what is sold and eaten fresh goes the same day, culls to the compost, the rest stands in the fruit store. */
+export function playPick(s: SeasonState, key: string, crop: DemoCrop, row: string, pick: DayPick): void {
+  if (s.personsPicks.has(`${pick.day} ${crop.code}`)) return;
+  const split = splitPick(crop, pick.grams);
+  const act = seasonAct(s, key, 'harvest', pick.day, '17:30', { crop: crop.code, row, grams: pick.grams });
+  const entry = pickFruit({
+    act,
+    crop: { id: demoId(s.placeId, 'crop', crop.code), label: crop.label, foodId: crop.foodId },
+    row,
+    number: 1,
+    gradeG: { perfect: split.perfect, blemished: split.blemished, soft: split.soft },
+    groundFall: false,
+    roomId: demoId(s.placeId, 'room', 'fruit-store'),
+    flags: [],
+    lockedUntil: null,
+    details: {},
+  });
+  const straight = (['sold', 'eaten'] as const).filter((to) => split[to] > 0).map((to) => moveGrams({ sink: 'harvest' }, { sink: to }, split[to]));
+  if (split.cull > 0) straight.push(moveGrams({ sink: 'harvest' }, { sink: 'compost' }, split.cull));
+  write(s, { ...entry, movements: [...entry.movements, ...straight] });
+  clearPast(s, pick.day);
+}
+
+/** Days kept fruit may stand in the fruit store before the script sends it to the compost (demo values). */
+const KEEPS: Record<string, number> = { apple: 120, pear: 30, 'pear-early': 12, quince: 60, medlar: 40, crabapple: 25, rhubarb: 30, plum: 14, damson: 14, mirabelle: 9, cherry: 18, currant: 14, gooseberry: 14, blueberry: 18 };
+const keeps = (crop: string): number => KEEPS[crop] ?? KEEPS[crop.split('-')[0] as string] ?? 12;
+
+function clearPast(s: SeasonState, day: PlainDate): void {
+  const own = `${s.placeId}:season:`;
+  const past = held(s, (l) => l.kind === 'fruit' && l.parentActId.startsWith(own) && daysBetween(l.madeOn, day) > keeps(l.cropId?.split(':').pop() ?? ''));
+  if (past.length === 0) return;
+  write(s, {
+    act: seasonAct(s, `clear-${day}`, 'place-fruit', day, '08:00', { why: 'past its time' }),
+    lots: [],
+    movements: past.map((l) => moveGrams({ lot: l.id }, { sink: 'compost' }, l.onHand)),
+    changes: [],
+  });
+}
+
+/** One jar leaves, the oldest of its line; false when there is none yet. */
+export function playUse(s: SeasonState, key: string, line: DemoLine, to: Use, day: PlainDate): boolean {
+  const lot = held(s, (l) => l.label === line.label && (s.pieces.get(l.id)?.length ?? 0) > 0 && l.seal !== 'waiting' && !l.hold)[0];
+  if (!lot) return false;
+  const pieces = s.pieces.get(lot.id) as number[];
+  const piece = pieces[0] as number;
+  const glassLot = held(s, (l) => l.kind === 'empties' && l.item === line.jar)[0];
+  const entry = takePieces({
+    act: seasonAct(s, key, 'take', day, '12:00', { to, line: line.label }),
+    to,
+    pieces: [{ lot, piece }],
+    returns: to === 'eaten' && isGlass(line) && glassLot ? { lotId: glassLot.id, count: 1 } : null,
+  });
+  if (write(s, entry)) pieces.shift();
+  return true;
+}
+
+export function playSetAside(s: SeasonState, e: SeasonEvent, day: PlainDate): boolean {
+  if (e.what === 'jars-back') {
+    const glassLot = held(s, (l) => l.kind === 'empties' && l.item === e.jarKind)[0];
+    if (glassLot)
+      write(s, { act: seasonAct(s, e.key, 'receive', day, '10:00', { why: 'jars brought back' }), lots: [], movements: [movePieces({ sink: 'in-use' }, { lot: glassLot.id }, e.count)], changes: [] });
+    return true;
+  }
+  if (e.what === 'dried') return dryPowder(s, e.key, e.grams, day);
+  if (e.what === 'dry-rind') return setAside(s, e.key, day, { what: 'RND', item: 'citrus-rind', label: 'Dried marmalade-orange rind', crops: ['orange-seville'], rawG: 1450, outG: 420, packs: 0, waterG: 0 });
+  if (e.what === 'pectin-stock') return setAside(s, e.key, day, { what: 'PST', item: 'pectin-stock', label: 'Frozen apple and crabapple pectin stock, 500 ml', crops: ['crabapple', 'apple-early'], rawG: 3000, outG: 4500, packs: 9, waterG: 3400 });
+  return true;
+}
+
+/** The trim kept on sauce day has dried: what is left is powder, the rest went off as vapour. */
+function dryPowder(s: SeasonState, key: string, grams: number, day: PlainDate): boolean {
+  const lot = held(s, (l) => l.kind === 'set-aside' && l.item === 'apple-powder' && l.details.state === 'fresh')[0];
+  if (!lot || lot.onHand <= grams) return true;
+  write(s, {
+    act: seasonAct(s, key, 'set-aside', day, '18:00', { dryG: grams }),
+    lots: [],
+    movements: [moveGrams({ lot: lot.id }, { sink: 'vapour' }, lot.onHand - grams)],
+    changes: [],
+  });
+  lot.details = { ...lot.details, state: 'dry' };
+  return true;
+}
+
+interface Aside {
+  what: string;
+  item: string;
+  label: string;
+  crops: string[];
+  rawG: number;
+  outG: number;
+  packs: number;
+  waterG: number;
+}
+
+function setAside(s: SeasonState, key: string, day: PlainDate, a: Aside): boolean {
+  const lots = a.crops.flatMap((c) => held(s, (l) => l.kind === 'fruit' && (l.cropId === demoId(s.placeId, 'crop', c) || l.item === c)));
+  const draws = drawOldest(lots, a.rawG, a.label);
+  if (isRefusal(draws)) return true;
+  const act = seasonAct(s, key, 'set-aside', day, '18:00', { rawG: a.rawG });
+  const lot = newLot({
+    id: childId(act.id, 'lot'),
+    code: setAsideCode(day, a.what, 1),
+    kind: 'set-aside',
+    label: a.label,
+    unit: a.packs > 0 ? 'pack' : 'g',
+    item: a.item,
+    parentActId: act.id,
+    madeOn: day,
+    since: act.at,
+    roomId: demoId(s.placeId, 'room', a.packs > 0 ? 'chest' : 'dry-cupboard'),
+    bestBefore: addDays(day, 365),
+    grade: worstGrade(lots.map((l) => l.grade ?? 'perfect')),
+    details: { strength: 'untested', state: a.packs > 0 ? 'frozen' : 'dry', seedsOut: true },
+  });
+  const into = { lot: lot.id };
+  let toLot = a.outG;
+  const movements: Movement[] = [];
+  for (const d of draws) {
+    const kept = Math.min(toLot, Math.round((a.outG * d.count) / a.rawG));
+    toLot -= kept;
+    if (kept > 0 && a.packs === 0) movements.push(moveGrams({ lot: d.lotId }, into, Math.min(kept, d.count)));
+    if (a.packs === 0 && d.count > kept) movements.push(moveGrams({ lot: d.lotId }, { sink: 'vapour' }, d.count - kept));
+    if (a.packs > 0) movements.push(moveGrams({ lot: d.lotId }, { sink: 'trim' }, d.count));
+  }
+  if (a.packs > 0) movements.push({ from: { sink: 'tap' }, to: into, qty: a.packs, grams: a.outG, piece: null });
+  write(s, { act, lots: [lot], movements, changes: [] });
+  if (a.packs > 0) s.pieces.set(lot.id, Array.from({ length: a.packs }, (_, i) => i + 1));
+  return true;
+}
