@@ -1,0 +1,220 @@
+/**
+ * The ledger in the database. An entry is written in one transaction or not at all; the act's own id makes a replay
+ * answer as the first time did; the balance kept beside each lot is changed in the same transaction and may never go
+ * below zero.
+ */
+import { Prisma } from '#prisma/generated/sqlite/client.ts';
+import type { BatchChange, LogLine } from '#lib/ledger/batch-record.ts';
+import { type Book, overdrawn } from '#lib/ledger/book.ts';
+import { balanceChanges, type Entry, type Refusal } from '#lib/ledger/entry.ts';
+import type { HeldLot, LotKind, LotUnit } from '#lib/ledger/lot.ts';
+import type { Movement } from '#lib/ledger/movement.ts';
+import { piecesHere, pieceStates } from '#lib/ledger/pieces.ts';
+import type { PlainDate } from '#lib/units/plain-date.ts';
+import type { Db, Tx } from './database/open-database.ts';
+import { fromAct, fromLot, fromMovement, toLot, toMovement } from './lot-rows.ts';
+
+/** Thrown inside a transaction so that it rolls back; turned into a returned refusal at its edge. */
+class Refused extends Error {
+  constructor(readonly refusal: Refusal) {
+    super(refusal.refused);
+  }
+}
+
+export type Written<T> = { done: T; replayed: boolean } | Refusal;
+
+/**
+ * Runs one act: `make` reads what it needs inside the transaction and says what to write and what to tell the person;
+ * a refusal rolls everything back. When the act id is known already nothing is written and the first answer is given again.
+ */
+export async function writeAct<T extends object>(
+  db: Db,
+  placeId: string,
+  actId: string,
+  enteredAt: Date,
+  make: (tx: Tx) => Promise<{ entry: Entry; tell: T } | Refusal>,
+): Promise<Written<T>> {
+  const told = await outcomeOf<T>(db, placeId, actId);
+  if (told) return { done: told, replayed: true };
+  try {
+    return await db.$transaction(
+      async (tx) => {
+        const again = await outcomeOf<T>(tx, placeId, actId);
+        if (again) return { done: again, replayed: true };
+        const made = await make(tx);
+        if ('refused' in made) throw new Refused(made);
+        await writeEntry(tx, placeId, made.entry, made.tell, enteredAt);
+        return { done: made.tell, replayed: false };
+      },
+      { timeout: 20_000, maxWait: 20_000 },
+    );
+  } catch (error) {
+    if (error instanceof Refused) return error.refusal;
+    if (error instanceof Prisma.PrismaClientKnownRequestError && error.code === 'P2002') {
+      const first = await outcomeOf<T>(db, placeId, actId);
+      if (first) return { done: first, replayed: true };
+    }
+    throw error;
+  }
+}
+
+async function outcomeOf<T>(db: Db | Tx, placeId: string, actId: string): Promise<T | null> {
+  const act = await db.act.findUnique({ where: { id: actId }, select: { outcome: true, placeId: true } });
+  return act && act.placeId === placeId ? (act.outcome as T) : null;
+}
+
+async function writeEntry(tx: Tx, placeId: string, entry: Entry, outcome: object, enteredAt: Date): Promise<void> {
+  await tx.act.create({ data: fromAct(placeId, entry.act, outcome, enteredAt) });
+  for (const b of entry.batches ?? []) await createBatch(tx, placeId, b);
+  if (entry.lots.length > 0) await tx.lot.createMany({ data: entry.lots.map((l) => fromLot(placeId, l, 0)) });
+  await tx.movement.createMany({ data: entry.movements.map((m, seq) => fromMovement(placeId, entry.act, m, seq)) });
+  await changeBalances(tx, placeId, entry.movements, new Map(entry.lots.map((l) => [l.id, l.unit])));
+  for (const { lotId, since, ...facts } of entry.changes)
+    await tx.lot.updateMany({ where: { id: lotId, placeId }, data: { ...facts, ...(since ? { since: new Date(since) } : {}) } });
+  for (const change of entry.batchChanges ?? []) await changeBatch(tx, change);
+  if (entry.readings?.length)
+    await tx.reading.createMany({ data: entry.readings.map((r) => ({ ...r, placeId, actId: entry.act.id, at: new Date(r.at) })) });
+}
+
+const createBatch = (tx: Tx, placeId: string, b: NonNullable<Entry['batches']>[number]) =>
+  tx.batch.create({
+    data: {
+      ...b,
+      placeId,
+      startedAt: b.startedAt ? new Date(b.startedAt) : null,
+      filledAt: b.filledAt ? new Date(b.filledAt) : null,
+      outAt: b.outAt ? new Date(b.outAt) : null,
+      inputs: b.inputs as object,
+      result: b.result as object,
+      log: b.log as unknown as object,
+    },
+  });
+
+async function changeBatch(tx: Tx, { batchId, addLog, startedAt, filledAt, outAt, ...change }: BatchChange): Promise<void> {
+  const log = addLog?.length ? { log: [...(await logOf(tx, batchId)), ...addLog] as unknown as object } : {};
+  const instants = Object.fromEntries(
+    Object.entries({ startedAt, filledAt, outAt }).flatMap(([k, v]) => (v === undefined ? [] : [[k, v === null ? null : new Date(v)]])),
+  );
+  const { result, ...rest } = change;
+  await tx.batch.update({ where: { id: batchId }, data: { ...rest, ...(result ? { result: result as object } : {}), ...instants, ...log } });
+}
+
+const logOf = async (tx: Tx, batchId: string): Promise<LogLine[]> =>
+  ((await tx.batch.findUniqueOrThrow({ where: { id: batchId }, select: { log: true } })).log ?? []) as unknown as LogLine[];
+
+/** Adds each lot's change where the balance allows it; the condition is in the update itself, so two at once cannot both pass. */
+async function changeBalances(tx: Tx, placeId: string, movements: readonly Movement[], units: Map<string, LotUnit>): Promise<void> {
+  const named = [...new Set(movements.flatMap((m) => [m.from, m.to]).flatMap((a) => ('lot' in a ? [a.lot] : [])))];
+  const stored = await tx.lot.findMany({ where: { id: { in: named.filter((id) => !units.has(id)) }, placeId }, select: { id: true, unit: true } });
+  for (const row of stored) units.set(row.id, row.unit as LotUnit);
+  const unitOf = (id: string): LotUnit => {
+    const unit = units.get(id);
+    if (!unit) throw new Refused({ refused: `there is no lot ${id} here` });
+    return unit;
+  };
+  for (const [id, change] of balanceChanges(movements, unitOf)) {
+    if (change === 0) continue;
+    const { count } = await tx.lot.updateMany({
+      where: { id, placeId, ...(change < 0 ? { onHand: { gte: -change } } : {}) },
+      data: { onHand: { increment: change } },
+    });
+    if (count === 1) continue;
+    const lot = toLot(await tx.lot.findUniqueOrThrow({ where: { id } }));
+    throw new Refused(overdrawn(lot, lot.onHand, -change));
+  }
+}
+
+export interface LotFilter {
+  kinds?: readonly LotKind[];
+  item?: string;
+  ids?: readonly string[];
+  batchId?: string;
+  /** Also lots of which nothing is left. */
+  emptied?: boolean;
+}
+
+/** Lots with something left (or all, when asked), oldest first. */
+export async function loadLots(db: Db | Tx, placeId: string, f: LotFilter = {}): Promise<HeldLot[]> {
+  const rows = await db.lot.findMany({
+    where: {
+      placeId,
+      ...(f.kinds ? { kind: { in: [...f.kinds] } } : {}),
+      ...(f.item ? { item: f.item } : {}),
+      ...(f.ids ? { id: { in: [...f.ids] } } : {}),
+      ...(f.batchId ? { batchId: f.batchId } : {}),
+      ...(f.emptied ? {} : { onHand: { gt: 0 } }),
+    },
+    orderBy: [{ madeOn: 'asc' }, { code: 'asc' }],
+  });
+  return rows.map(toLot);
+}
+
+export const lotOfCode = async (db: Db | Tx, placeId: string, code: string): Promise<HeldLot | null> => {
+  const row = await db.lot.findUnique({ where: { placeId_code: { placeId, code } } });
+  return row ? toLot(row) : null;
+};
+
+export type DatedMovement = Movement & { actId: string; day: PlainDate };
+
+/** Every movement that touches one of these lots, in the order written. */
+export async function movementsOf(db: Db | Tx, placeId: string, lotIds: readonly string[]): Promise<DatedMovement[]> {
+  const ids = [...lotIds];
+  const rows = await db.movement.findMany({
+    where: { placeId, OR: [{ fromLotId: { in: ids } }, { toLotId: { in: ids } }] },
+    include: { act: { select: { enteredAt: true } } },
+    orderBy: [{ day: 'asc' }, { actId: 'asc' }, { seq: 'asc' }],
+  });
+  return rows
+    .sort((a, b) => a.act.enteredAt.getTime() - b.act.enteredAt.getTime() || a.day.localeCompare(b.day))
+    .map((row) => ({ ...toMovement(row), actId: row.actId, day: row.day as PlainDate }));
+}
+
+/** Numbers of the jars or packs still there in each lot. */
+export async function piecesOf(db: Db | Tx, placeId: string, lotIds: readonly string[]): Promise<Map<string, number[]>> {
+  const movements = await movementsOf(db, placeId, lotIds);
+  return new Map(lotIds.map((id) => [id, piecesHere(pieceStates(id, movements))]));
+}
+
+/** All movements of a span of days, oldest first, with the kind of act that made them. */
+export async function movementsBetween(db: Db | Tx, placeId: string, from: PlainDate, to: PlainDate): Promise<(DatedMovement & { kind: string })[]> {
+  const rows = await db.movement.findMany({
+    where: { placeId, day: { gte: from, lte: to } },
+    include: { act: { select: { kind: true } } },
+    orderBy: [{ day: 'asc' }, { actId: 'asc' }, { seq: 'asc' }],
+  });
+  return rows.map((row) => ({ ...toMovement(row), actId: row.actId, day: row.day as PlainDate, kind: row.act.kind }));
+}
+
+const CHUNK = 300;
+async function inChunks<T>(rows: T[], write: (part: T[]) => Promise<unknown>): Promise<void> {
+  for (let i = 0; i < rows.length; i += CHUNK) await write(rows.slice(i, i + CHUNK));
+}
+
+/**
+ * Writes many entries that were posted to a book in memory. `known` are the lots the database had before: they are
+ * brought to the book's balance and facts, all others are created with theirs.
+ */
+export async function writeEntries(tx: Tx, placeId: string, entries: readonly Entry[], book: Book, known: ReadonlySet<string>, enteredAt: Date): Promise<void> {
+  await inChunks(entries.map((e, i) => fromAct(placeId, e.act, {}, new Date(enteredAt.getTime() + i))), (data) => tx.act.createMany({ data }));
+  for (const e of entries) for (const b of e.batches ?? []) await createBatch(tx, placeId, b);
+  const touched = new Set(entries.flatMap((e) => [...e.movements.flatMap((m) => [m.from, m.to]).flatMap((a) => ('lot' in a ? [a.lot] : [])), ...e.changes.map((c) => c.lotId)]));
+  const lots = [...new Set([...touched, ...entries.flatMap((e) => e.lots.map((l) => l.id))])].map((id) => book.lots.get(id) as HeldLot);
+  await inChunks(lots.filter((l) => !known.has(l.id)).map(({ onHand, ...lot }) => fromLot(placeId, lot, onHand)), (data) => tx.lot.createMany({ data }));
+  for (const { id, onHand, seal, address, roomId, process, hold, details } of lots.filter((l) => known.has(l.id)))
+    await tx.lot.update({ where: { id }, data: { onHand, seal, address, roomId, process, hold, details: details as object } });
+  await inChunks(entries.flatMap((e) => e.movements.map((m, seq) => fromMovement(placeId, e.act, m, seq))), (data) => tx.movement.createMany({ data }));
+  for (const e of entries) for (const change of e.batchChanges ?? []) await changeBatch(tx, change);
+}
+
+/** Rebuilds every kept balance from the movements; returns the codes that had drifted (there should be none). */
+export async function rebuildBalances(db: Db, placeId: string): Promise<string[]> {
+  return db.$transaction(async (tx) => {
+    const lots = await loadLots(tx, placeId, { emptied: true });
+    const units = new Map(lots.map((l) => [l.id, l.unit]));
+    const rows = await tx.movement.findMany({ where: { placeId } });
+    const sums = balanceChanges(rows.map(toMovement), (id) => units.get(id) as LotUnit);
+    const drifted = lots.filter((l) => (sums.get(l.id) ?? 0) !== l.onHand);
+    for (const l of drifted) await tx.lot.update({ where: { id: l.id }, data: { onHand: sums.get(l.id) ?? 0 } });
+    return drifted.map((l) => l.code);
+  });
+}

@@ -1,0 +1,84 @@
+/** Places and what stands in them. */
+import type { PlainDate } from '#lib/units/plain-date.ts';
+import type { Db, Tx } from './database/open-database.ts';
+import type { Canner, Crop, Kitchen, Place, PlaceSettings, StoreRoom } from './place.ts';
+
+const WHOLE_PLACE = {
+  kitchens: { include: { burners: true, pans: true, canners: true, dryers: true }, orderBy: { code: 'asc' } },
+  rooms: { orderBy: { code: 'asc' } },
+  containers: { orderBy: { code: 'asc' } },
+  jarKinds: { orderBy: { fillMl: 'asc' } },
+  people: { orderBy: { code: 'asc' } },
+  crops: { include: { plantings: { orderBy: { code: 'asc' } } }, orderBy: { windowFrom: 'asc' } },
+} as const;
+
+/** The place with everything in it, or null. */
+export async function loadPlace(db: Db | Tx, id: string): Promise<Place | null> {
+  const row = await db.place.findUnique({ where: { id }, include: WHOLE_PLACE });
+  if (!row) return null;
+  return {
+    ...row,
+    day: row.day as PlainDate | null,
+    settings: row.settings as unknown as PlaceSettings,
+    kitchens: row.kitchens.map((k): Kitchen => ({ ...k, canners: k.canners.map((c) => ({ ...c, loads: c.loads as Canner['loads'], method: c.method as Canner['method'] })) })),
+    rooms: row.rooms.map((r) => ({ ...r, kind: r.kind as StoreRoom['kind'] })),
+    people: row.people.map((p) => ({ ...p, can: p.can as string[], minutes: p.minutes as number[] })),
+  };
+}
+
+/** Id, name and kind of every place in this database, oldest first. */
+export const listPlaces = (db: Db): Promise<{ id: string; name: string; demo: boolean }[]> =>
+  db.place.findMany({ select: { id: true, name: true, demo: true }, orderBy: { createdAt: 'asc' } });
+
+export async function setPlaceDay(tx: Tx, id: string, day: PlainDate): Promise<void> {
+  await tx.place.update({ where: { id }, data: { day } });
+}
+
+export type NewPlace = Omit<Place, 'kitchens' | 'crops'> & { kitchens: Kitchen[]; crops: Crop[] };
+
+/** Writes a whole place, empty of records. */
+export async function createPlace(tx: Tx, place: NewPlace): Promise<void> {
+  const { kitchens, rooms, containers, jarKinds, people, crops, settings, ...own } = place;
+  await tx.place.create({ data: { ...own, settings: settings as object } });
+  const placeId = place.id;
+  for (const { burners, pans, canners, dryers, ...kitchen } of kitchens) {
+    const of = <T extends { code: string }>(kind: string, rows: T[]) => rows.map((r) => ({ ...r, id: `${kitchen.id}:${kind}:${r.code}` }));
+    await tx.kitchen.create({
+      data: { ...kitchen, placeId, burners: { create: of('burner', burners) }, pans: { create: of('pan', pans) }, canners: { create: of('canner', canners) }, dryers: { create: of('dryer', dryers) } },
+    });
+  }
+  await tx.storeRoom.createMany({ data: rooms.map((r) => ({ ...r, placeId })) });
+  await tx.container.createMany({ data: containers.map((c) => ({ ...c, placeId })) });
+  await tx.jarKind.createMany({ data: jarKinds.map((j) => ({ ...j, placeId })) });
+  await tx.person.createMany({ data: people.map((p) => ({ ...p, placeId })) });
+  await tx.crop.createMany({ data: crops.map(({ plantings: _, ...c }) => ({ ...c, placeId })) });
+  await tx.planting.createMany({
+    data: crops.flatMap((c) => c.plantings.map((p) => ({ ...p, id: `${placeId}:planting:${p.code}`, placeId, cropId: c.id }))),
+  });
+}
+
+/** Takes a place and all its records away: only for the demo, which is begun again. */
+export async function removePlace(tx: Tx, id: string): Promise<void> {
+  const at = { where: { placeId: id } };
+  await tx.movement.deleteMany(at);
+  await tx.reading.deleteMany(at);
+  await tx.lot.deleteMany(at);
+  await tx.batch.deleteMany(at);
+  await tx.act.deleteMany(at);
+  await tx.plan.deleteMany(at);
+  await tx.forecast.deleteMany(at);
+  await tx.useRate.deleteMany(at);
+  await tx.planting.deleteMany(at);
+  await tx.crop.deleteMany(at);
+  await tx.person.deleteMany(at);
+  await tx.jarKind.deleteMany(at);
+  await tx.container.deleteMany(at);
+  await tx.storeRoom.deleteMany(at);
+  const kitchens = { where: { kitchen: { placeId: id } } };
+  await tx.burner.deleteMany(kitchens);
+  await tx.pan.deleteMany(kitchens);
+  await tx.canner.deleteMany(kitchens);
+  await tx.dryer.deleteMany(kitchens);
+  await tx.kitchen.deleteMany(at);
+  await tx.place.deleteMany({ where: { id } });
+}
