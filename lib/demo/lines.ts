@@ -4,6 +4,7 @@
  * script draws (raw fruit with its trim), not recipes.
  */
 import type { LotKind } from '#lib/ledger/lot.ts';
+import { DEMO_CROPS } from './wrenlatch.ts';
 
 export interface DemoLine {
   label: string;
@@ -50,7 +51,7 @@ export const DEMO_LINES: readonly DemoLine[] = [
   { ...jam, label: 'Sour cherry-almond conserve', recipeId: 'sour-cherry-almond-conserve', code: 'SCH', crops: ['cherry-sour'], carry: 1, eaten: 8, given: 5, sold: 11, spoiled: 1, fruitG: 220, trimPercent: 10, makes: [['07-16', 7], ['07-20', 6], ['07-26', 7], ['07-29', 6]], shelves: ['B2-S5'] },
   { ...jam, label: 'Mirabelle jam', recipeId: 'mirabelle-jam', code: 'MIR', crops: ['mirabelle'], carry: 0, eaten: 6, given: 4, sold: 9, spoiled: 0, fruitG: 220, trimPercent: 8, makes: [['08-14', 8], ['08-17', 7], ['08-20', 7]], shelves: ['B2-S4'] },
   { ...jam, label: 'Early plum jam', recipeId: 'plum-jam', code: 'PLM', crops: ['plum-early'], carry: 6, eaten: 9, given: 5, sold: 12, spoiled: 0, fruitG: 215, trimPercent: 6, makes: [['08-12', 7], ['08-15', 7], ['08-18', 7], ['08-22', 7]], shelves: ['B2-S4'] },
-  { ...jam, label: 'Prune-plum butter', recipeId: 'plum-butter', code: 'PLB', crops: ['plum-prune'], carry: 4, eaten: 8, given: 3, sold: 7, spoiled: 0, fruitG: 420, sugarG: 90, netG: 290, trimPercent: 14, makes: [['09-16', 8], ['09-19', 8], ['09-23', 8]], shelves: ['B2-S5'] },
+  { ...jam, label: 'Prune-plum butter', recipeId: 'prune-plum-butter', code: 'PLB', crops: ['plum-prune'], carry: 4, eaten: 8, given: 3, sold: 7, spoiled: 0, fruitG: 420, sugarG: 90, netG: 290, trimPercent: 14, makes: [['09-16', 8], ['09-19', 8], ['09-23', 8]], shelves: ['B2-S5'] },
   { ...jam, label: 'Damson jam', recipeId: 'damson-jam', code: 'DAM', crops: ['damson'], carry: 3, eaten: 9, given: 6, sold: 17, spoiled: 0, fruitG: 215, trimPercent: 10, makes: [['09-17', 8], ['09-19', 8], ['09-21', 8], ['09-23', 8], ['09-26', 7]], shelves: ['B2-S1'], openFrom: '11-21' },
   { ...jam, label: 'Crabapple jelly', recipeId: 'crabapple-jelly', code: 'CRB', crops: ['crabapple'], carry: 8, eaten: 6, given: 6, sold: 12, spoiled: 0, fruitG: 330, trimPercent: 35, makes: [['09-02', 8], ['09-06', 7], ['09-10', 8], ['09-14', 7]], shelves: ['B1-S2'] },
   { ...jam, label: 'Apple butter', recipeId: 'apple-butter', code: 'APB', crops: ['apple-early', 'apple-keeper'], carry: 5, eaten: 10, given: 6, sold: 11, spoiled: 0, fruitG: 420, sugarG: 80, netG: 290, trimPercent: 23, makes: [['08-31', 8], ['09-07', 7], ['09-16', 7], ['10-12', 7], ['10-19', 7]], shelves: ['B1-S3'] },
@@ -65,7 +66,7 @@ export const DEMO_LINES: readonly DemoLine[] = [
   { ...syrup, label: 'Pears in light syrup', recipeId: 'pears-in-light-syrup', code: 'PES', jar: 'PT', crops: ['pear-early', 'pear-mid', 'pear-late'], carry: 6, eaten: 14, given: 4, sold: 0, spoiled: 2, fruitG: 480, netG: 490, trimPercent: 23, makes: [['09-11', 9], ['09-26', 9], ['09-30', 9], ['10-04', 9], ['10-11', 9]], shelves: ['B3-S5', 'B3-S4'] },
   { ...syrup, label: 'Plums in syrup', recipeId: 'plums-in-syrup', code: 'PLS', jar: 'QT', crops: ['plum-early', 'plum-prune'], carry: 6, eaten: 9, given: 0, sold: 0, spoiled: 1, fruitG: 850, sugarG: 90, waterG: 260, netG: 985, trimPercent: 6, makes: [['08-17', 7], ['09-18', 7], ['09-22', 7]], shelves: ['B4-S1'] },
   { ...syrup, label: 'Apple slices in syrup', recipeId: 'apple-slices-in-syrup', code: 'ASL', jar: 'QT', crops: ['apple-keeper'], carry: 8, eaten: 4, given: 0, sold: 0, spoiled: 0, fruitG: 1150, sugarG: 80, waterG: 200, netG: 985, trimPercent: 23, makes: [['10-14', 7], ['10-17', 7]], shelves: ['B4-S2', 'B4-S1'] },
-  { label: 'Apple juice, canned', recipeId: 'apple-juice', code: 'APJ', jar: 'QT', crops: ['apple-cider-sharp'], carry: 14, eaten: 28, given: 4, sold: 0, spoiled: 0, fruitG: 1610, sugarG: 0, waterG: 0, netG: 998, trimPercent: 37, makes: [['10-16', 28], ['10-21', 28], ['10-25', 28]], shelves: ['B4-S3', 'B4-S4', 'B4-S5', 'B4-S2'] },
+  { label: 'Apple juice, canned', recipeId: 'apple-juice-canned', code: 'APJ', jar: 'QT', crops: ['apple-cider-sharp'], carry: 14, eaten: 28, given: 4, sold: 0, spoiled: 0, fruitG: 1610, sugarG: 0, waterG: 0, netG: 998, trimPercent: 37, makes: [['10-16', 28], ['10-21', 28], ['10-25', 28]], shelves: ['B4-S3', 'B4-S4', 'B4-S5', 'B4-S2'] },
   { ...frozen, label: 'Raspberry freezer jam', recipeId: 'raspberry-freezer-jam', code: 'RFJ', jar: 'FZ8', crops: ['raspberry-red'], carry: 0, eaten: 12, given: 0, sold: 0, spoiled: 0, fruitG: 120, sugarG: 170, netG: 285, trimPercent: 0, makes: [['07-17', 10], ['07-27', 10]] },
   { ...frozen, label: 'Frozen raspberries 500 g', recipeId: 'frozen-raspberries', code: 'RFZ', jar: 'FZ', crops: ['raspberry-red'], carry: 4, eaten: 14, given: 0, sold: 0, spoiled: 0, fruitG: 500, netG: 500, trimPercent: 0, makes: [['07-16', 6], ['07-20', 6], ['07-24', 6], ['07-28', 6], ['08-02', 6], ['08-09', 6]] },
   { ...frozen, label: 'Frozen blackcurrants 500 g', recipeId: 'frozen-blackcurrants', code: 'BFZ', jar: 'FZ', crops: ['currant-black'], carry: 6, eaten: 8, given: 0, sold: 0, spoiled: 0, fruitG: 511, netG: 500, trimPercent: 2, makes: [['07-15', 10], ['07-18', 10], ['07-22', 10], ['07-25', 10]] },
@@ -74,7 +75,7 @@ export const DEMO_LINES: readonly DemoLine[] = [
   { ...frozen, label: 'Frozen plum halves 1 kg', recipeId: 'frozen-plum-halves', code: 'PFZ', jar: 'FZK', crops: ['plum-early', 'plum-prune'], carry: 2, eaten: 3, given: 0, sold: 0, spoiled: 0, fruitG: 1065, netG: 1000, trimPercent: 6, makes: [['08-21', 6], ['09-20', 6]] },
   { ...dry, label: 'Dried apple rings 100 g', recipeId: 'dried-apple-rings', code: 'ADR', crops: ['apple-dessert', 'apple-trial'], carry: 5, eaten: 21, given: 5, sold: 12, spoiled: 0, fruitG: 750, trimPercent: 23, makes: [['10-01', 12], ['10-08', 12], ['10-13', 12], ['10-24', 12]] },
   { ...dry, label: 'Dried pears 100 g', recipeId: 'dried-pears', code: 'PDR', crops: ['pear-mid', 'pear-late'], carry: 0, eaten: 9, given: 2, sold: 4, spoiled: 0, fruitG: 600, trimPercent: 10, makes: [['09-28', 11], ['10-07', 11]] },
-  { ...dry, label: 'Prunes 100 g', recipeId: 'dried-prunes', code: 'PRU', crops: ['plum-prune'], carry: 2, eaten: 11, given: 2, sold: 6, spoiled: 0, fruitG: 330, trimPercent: 6, makes: [['09-13', 10], ['09-17', 10], ['09-24', 10]] },
+  { ...dry, label: 'Prunes 100 g', recipeId: 'prunes', code: 'PRU', crops: ['plum-prune'], carry: 2, eaten: 11, given: 2, sold: 6, spoiled: 0, fruitG: 330, trimPercent: 6, makes: [['09-13', 10], ['09-17', 10], ['09-24', 10]] },
   { ...dry, label: 'Fruit leather roll', recipeId: 'fruit-leather', code: 'LEA', crops: ['apple-trial'], carry: 0, eaten: 34, given: 6, sold: 0, spoiled: 2, fruitG: 350, netG: 50, trimPercent: 23, makes: [['10-06', 20], ['10-15', 20], ['10-27', 20]] },
 ];
 
@@ -84,3 +85,6 @@ export const leftAtEnd = (line: DemoLine): number =>
 export const isGlass = (line: DemoLine): boolean => ['HP', 'Q4', 'PT', 'QT'].includes(line.jar);
 export const lotKindOf = (line: DemoLine): Extract<LotKind, 'jars' | 'frozen' | 'dried'> =>
   isGlass(line) ? 'jars' : line.jar === 'DR' ? 'dried' : 'frozen';
+/** Food of a line, for its colour: that of its first crop, or the bought fruit itself. */
+export const foodOfLine = (line: DemoLine): string =>
+  DEMO_CROPS.find((c) => c.code === line.crops[0])?.foodId ?? (line.crops[0] as string);

@@ -9,7 +9,7 @@ import { startBatch } from '#lib/ledger/acts/start-batch.ts';
 import { addressFor, type ShelfJar, shelfTaken } from '#lib/ledger/shelf-room.ts';
 import { addDays, type PlainDate } from '#lib/units/plain-date.ts';
 import { demoId } from './demo-ids.ts';
-import { DEMO_LINES, type DemoLine, isGlass, lotKindOf } from './lines.ts';
+import { DEMO_LINES, type DemoLine, foodOfLine, isGlass, lotKindOf } from './lines.ts';
 import type { SeasonEvent } from './season-events.ts';
 import { held, type SeasonState, seasonAct, write } from './season-state.ts';
 import { WRENLATCH } from './wrenlatch.ts';
@@ -131,7 +131,7 @@ function fillingOf(s: SeasonState, e: Make, batch: BatchRecord, day: PlainDate, 
     panG,
     jars: [{ kind: line.jar, unit: glass ? 'jar' : 'pack', count: jars, netGEach: line.netG }],
     lotKind: lotKindOf(line),
-    foodId: null,
+    foodId: foodOfLine(line),
     partialG: 0,
     partialUseBy: null,
     losses: kept ? {} : { trim: trimG },

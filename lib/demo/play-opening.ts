@@ -5,7 +5,7 @@ import { newLot } from '#lib/ledger/lot.ts';
 import { receiveSupply } from '#lib/ledger/acts/receive-supply.ts';
 import { addDays, type PlainDate, plainDate } from '#lib/units/plain-date.ts';
 import { demoId } from './demo-ids.ts';
-import { DEMO_LINES, isGlass, lotKindOf } from './lines.ts';
+import { DEMO_LINES, foodOfLine, isGlass, lotKindOf } from './lines.ts';
 import { AT_END, OPENING_LIDS, OPENING_SUGAR_G, openingEmpties, type Supply } from './season-events.ts';
 import { type SeasonState, seasonAct, write } from './season-state.ts';
 
@@ -23,7 +23,7 @@ export function playOpening(s: SeasonState, day: PlainDate): void {
       label: line.label,
       unit: glass ? 'jar' : 'pack',
       item: line.jar,
-      foodId: null,
+      foodId: foodOfLine(line),
       recipeId: line.recipeId,
       parentActId: act.id,
       madeOn: made,

@@ -1,0 +1,32 @@
+import type { Metadata } from 'next';
+import { AnswerHeading } from '#components/answer-heading.tsx';
+import { HarvestDesk } from '#components/harvest-desk.tsx';
+import { PickedToday } from '#components/picked-today.tsx';
+import { bothMasses } from '#lib/units/format.ts';
+import { readHarvest } from '#lib/usecases/read-harvest.ts';
+import { placeContext } from '../../place-context.ts';
+import { recordPlainHarvest } from './actions.ts';
+
+export const metadata: Metadata = { title: 'Harvest' };
+
+export default async function HarvestPage({ searchParams }: { searchParams: Promise<{ said?: string; refused?: string; row?: string }> }) {
+  const context = await placeContext();
+  const [view, { said, refused, row }] = await Promise.all([readHarvest(context), searchParams]);
+  const answer = view.pickings.length > 0 ? `${bothMasses(view.pickedG)} picked today` : 'Nothing picked yet today';
+  return (
+    <>
+      <AnswerHeading answer={answer} />
+      <HarvestDesk
+        rows={view.rows}
+        containers={view.containers}
+        day={context.today}
+        placeId={context.place.id}
+        action={recordPlainHarvest}
+        said={said ?? null}
+        refused={refused ?? null}
+        {...(row ? { firstRowId: row } : {})}
+      />
+      <PickedToday pickings={view.pickings} />
+    </>
+  );
+}

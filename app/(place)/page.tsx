@@ -1,0 +1,19 @@
+import type { Metadata } from 'next';
+import { TodayTrays } from '#components/today-trays.tsx';
+import { todayAnswer } from '#components/today-answer.ts';
+import { AnswerHeading } from '#components/answer-heading.tsx';
+import { readToday } from '#lib/usecases/read-today.ts';
+import { placeContext } from '../place-context.ts';
+
+export const metadata: Metadata = { title: 'Today' };
+
+export default async function TodayPage() {
+  const context = await placeContext();
+  const view = await readToday(context);
+  return (
+    <>
+      <AnswerHeading {...todayAnswer(view)} />
+      <TodayTrays view={view} />
+    </>
+  );
+}

@@ -1,0 +1,23 @@
+import { randomUUID } from 'node:crypto';
+import type { Metadata } from 'next';
+import { AnswerHeading } from '#components/answer-heading.tsx';
+import { PantryView } from '#components/pantry-view.tsx';
+import { counted } from '#lib/units/format.ts';
+import { readPantry } from '#lib/usecases/read-pantry.ts';
+import { placeContext } from '../../place-context.ts';
+import { take } from './actions.ts';
+
+export const metadata: Metadata = { title: 'Pantry' };
+
+export default async function PantryPage({ searchParams }: { searchParams: Promise<{ said?: string; refused?: string }> }) {
+  const context = await placeContext();
+  const [view, { said, refused }] = await Promise.all([readPantry(context), searchParams]);
+  const answer = view.jars === 0 ? 'No jar on the shelf yet' : `${counted(view.jars, 'jar')}, and room for ${view.roomFor} more half-pints`;
+  const sub = view.floor.length > 0 ? `${view.floor.reduce((n, f) => n + f.count, 0)} jars found no room and stand on the floor.` : 'Drawn to scale from what stands there.';
+  return (
+    <>
+      <AnswerHeading answer={answer} sub={sub} />
+      <PantryView view={view} take={take} ids={view.lines.map(() => randomUUID())} said={said ?? null} refused={refused ?? null} />
+    </>
+  );
+}

@@ -1,0 +1,17 @@
+'use server';
+import { revalidatePath } from 'next/cache';
+import { redirect } from 'next/navigation';
+import { DEMO_FIRST_DAY, DEMO_LAST_DAY, moveDemoDay } from '#lib/usecases/open-demo.ts';
+import { isPlainDate } from '#lib/units/plain-date.ts';
+import { placeContext } from './place-context.ts';
+
+/** Moves the demonstration's day; other places live on the real day. */
+export async function moveDay(data: FormData): Promise<void> {
+  const context = await placeContext();
+  const day = String(data.get('day') ?? '');
+  if (context.place.demo && isPlainDate(day) && day >= DEMO_FIRST_DAY && day <= DEMO_LAST_DAY && day !== context.today) {
+    await moveDemoDay(context.db, context.today, day, new Date());
+    revalidatePath('/', 'layout');
+  }
+  redirect('/');
+}

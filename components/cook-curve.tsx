@@ -1,0 +1,79 @@
+import { PlotFrame } from './plot-frame.tsx';
+import { linePath, type Point, roundTicks } from './plot-scale.ts';
+
+export type CookCurveProps = {
+  /** Expected pan weight: minutes of boil, kilograms of what is in the pan. */
+  expected: readonly { minute: number; kg: number }[];
+  /** Weighings at the stove. */
+  readings?: readonly { minute: number; kg: number }[];
+  /** The weight to stop at, the surest stop. */
+  stopKg: number;
+  colour: string;
+  /** "Stop at 2.14 kg, about 13 minutes of boil." */
+  sentence: string;
+};
+
+/** The pan's weight over the boil: expected line, weighings as points, and the weight to stop at. */
+export function CookCurve({ expected, readings = [], stopKg, colour, sentence }: CookCurveProps) {
+  const all = [...expected, ...readings];
+  const x = { from: 0, to: Math.max(1, ...all.map((p) => p.minute)) * 1.1 };
+  const low = Math.min(stopKg, ...all.map((p) => p.kg));
+  const high = Math.max(stopKg, ...all.map((p) => p.kg));
+  const y = { from: low - (high - low) * 0.2, to: high + (high - low) * 0.1 };
+  const points: Point[] = expected.map((p) => ({ x: p.minute, y: p.kg }));
+  return (
+    <figure>
+      <figcaption>{sentence}</figcaption>
+      <PlotFrame
+        x={x}
+        y={y}
+        xTicks={roundTicks(x, 5).map((m) => ({ at: m, label: String(m) }))}
+        yTicks={roundTicks(y, 4).map((v) => ({ at: v, label: v.toFixed(1) }))}
+        xTitle="minutes at a full boil"
+        yTitle="kg in the pan"
+        describe={`${sentence} ${readings.length} weighings so far.`}
+        marks={[
+          {
+            x: 0,
+            y: stopKg,
+            place: 'right',
+            node: <b style={{ background: 'var(--enamel)', padding: '0 .25rem' }}>stop at {stopKg.toFixed(2)} kg</b>,
+          },
+          ...readings.map((r) => ({
+            x: r.minute,
+            y: r.kg,
+            place: 'on' as const,
+            node: (
+              <i
+                style={{
+                  display: 'block',
+                  width: 14,
+                  height: 14,
+                  borderRadius: '50%',
+                  background: colour,
+                  border: '2.5px solid var(--ink)',
+                }}
+              />
+            ),
+          })),
+        ]}
+      >
+        <path
+          d={linePath(
+            [
+              { x: x.from, y: stopKg },
+              { x: x.to, y: stopKg },
+            ],
+            x,
+            y,
+          )}
+          stroke="var(--ink)"
+          strokeWidth={2}
+          strokeDasharray="7 5"
+          fill="none"
+        />
+        <path d={linePath(points, x, y)} stroke={colour} strokeWidth={5} fill="none" strokeLinecap="round" />
+      </PlotFrame>
+    </figure>
+  );
+}

@@ -1,0 +1,103 @@
+import { counted, duration, kilograms } from '#lib/units/format.ts';
+import { EmptyState } from './empty-state.tsx';
+import { LinkButton } from './link-button.tsx';
+import { PerishList } from './perish-list.tsx';
+import { StatusMark } from './status-mark.tsx';
+import styles from './today-trays.module.css';
+import { Tray } from './tray.tsx';
+import { TrayTable } from './tray-table.tsx';
+
+export type TodayTraysProps = {
+  view: {
+    turning: readonly {
+      id: string;
+      name: string;
+      row: string | null;
+      grade: string;
+      grams: number;
+      shareLeft: number;
+      deadline: string;
+      left: string;
+      foodId: string;
+      lotIds: readonly string[];
+      state: 'due' | 'late' | null;
+      low: number;
+      high: number;
+    }[];
+    cullG: number;
+    due: readonly { href: string; text: string; late: boolean }[];
+    minutesFree: number;
+    lids: number;
+    sugarG: number;
+  };
+};
+
+const SHOWN = 12;
+
+/** What turns first, what a batch asks for, and what there is to work with tonight. */
+export function TodayTrays({ view }: TodayTraysProps) {
+  const rows = view.turning.slice(0, SHOWN).map((t) => ({
+    id: t.id,
+    name: t.row ? `${t.name}, ${t.row.includes(',') ? 'rows' : 'row'} ${t.row}` : t.name,
+    grade: t.grade,
+    grams: t.grams,
+    shareLeft: t.shareLeft,
+    deadline: t.deadline,
+    left: t.left,
+    cropId: t.foodId,
+    href: `/batches/new?${new URLSearchParams(t.lotIds.map((id) => ['lot', id]))}`,
+    ...(t.state ? { state: t.state } : {}),
+  }));
+  return (
+    <TrayTable>
+      <Tray title="Turning first" action={<LinkButton href="/plan">Plan the next days</LinkButton>}>
+        {rows.length === 0 ? (
+          <EmptyState
+            title="No fruit is waiting."
+            first="Weigh in a picking, and its clock starts here."
+            action={<LinkButton href="/harvest">Weigh in a picking</LinkButton>}
+          />
+        ) : (
+          <PerishList rows={rows} />
+        )}
+        {view.turning.length > SHOWN ? (
+          <p className={styles.more}>and {view.turning.length - SHOWN} more that keep longer.</p>
+        ) : null}
+        {view.cullG > 0 ? (
+          <p className={styles.more}>{kilograms(view.cullG)} of cull waits for the compost or the hens.</p>
+        ) : null}
+      </Tray>
+      <div className={styles.side}>
+        <Tray title="Waiting for you">
+          {view.due.length === 0 ? (
+            <p className={styles.none}>No batch is on the stove or cooling.</p>
+          ) : (
+            <ul className={styles.due}>
+              {view.due.map((d) => (
+                <li key={d.text}>
+                  <a href={d.href}>{d.late ? <StatusMark state="late" word={d.text} /> : d.text}</a>
+                </li>
+              ))}
+            </ul>
+          )}
+        </Tray>
+        <Tray title="To work with today">
+          <dl className={styles.means}>
+            <div>
+              <dt>Kitchen time</dt>
+              <dd>{view.minutesFree > 0 ? duration(view.minutesFree) : 'none set aside'}</dd>
+            </div>
+            <div>
+              <dt>Lids, regular</dt>
+              <dd>{counted(view.lids, 'lid')}</dd>
+            </div>
+            <div>
+              <dt>Sugar</dt>
+              <dd>{kilograms(view.sugarG)}</dd>
+            </div>
+          </dl>
+        </Tray>
+      </div>
+    </TrayTable>
+  );
+}

@@ -1,0 +1,40 @@
+/** The shed screen's own view: rows with what they usually give, containers with tare, and what came in today. */
+import { loadActs } from '#lib/store/act-store.ts';
+import type { Context } from './context.ts';
+import { inSeason, rowIdOf, usualPickingG } from './record-harvest.ts';
+
+export interface HarvestView {
+  rows: { id: string; label: string; cropId: string; cropLabel: string; usualKg: number; usualContainer: string | null; inSeason: boolean }[];
+  containers: { id: string; label: string; tareG: number }[];
+  pickings: { id: string; at: string; what: string; grams: number; code: string; byPerson: string | null }[];
+  pickedG: number;
+}
+
+export async function readHarvest(ctx: Context): Promise<HarvestView> {
+  const acts = await loadActs(ctx.db, ctx.place.id, { kinds: ['harvest'], from: ctx.today, to: ctx.today });
+  const rows = ctx.place.crops.flatMap((crop) =>
+    [...new Set(crop.plantings.map((p) => p.row))].map((row) => ({
+      id: rowIdOf(row, crop.code),
+      label: row,
+      cropId: crop.foodId,
+      cropLabel: crop.label,
+      usualKg: Math.round(usualPickingG(crop) / 100) / 10,
+      usualContainer: null,
+      inSeason: inSeason(crop, ctx.today),
+    })),
+  );
+  const pickings = acts.map((a) => ({
+    id: a.id,
+    at: a.at,
+    what: ctx.place.crops.find((c) => c.id === a.payload.cropId || c.code === a.payload.crop)?.label ?? 'Fruit',
+    grams: a.movements.filter((m) => 'sink' in m.from && m.from.sink === 'harvest').reduce((g, m) => g + (m.grams ?? 0), 0),
+    code: `${String(a.payload.rowId ?? a.payload.row ?? '').split('|')[0]}`,
+    byPerson: a.person,
+  }));
+  return {
+    rows: rows.sort((a, b) => Number(b.inSeason) - Number(a.inSeason)),
+    containers: ctx.place.containers.map(({ id, label, tareG }) => ({ id, label, tareG })),
+    pickings,
+    pickedG: pickings.reduce((g, p) => g + p.grams, 0),
+  };
+}

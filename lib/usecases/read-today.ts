@@ -1,0 +1,133 @@
+/** Today's one question: what dies first, and what would it take? */
+import { freshLifeKnown } from './fresh-life-known.ts';
+import { hoursLeft } from '#lib/science/perish-clock.ts';
+import type { Grade, HeldLot } from '#lib/ledger/lot.ts';
+import { loadBatches } from '#lib/store/batch-store.ts';
+import { loadLots } from '#lib/store/ledger-store.ts';
+import type { StoreRoom } from '#lib/store/place.ts';
+import { timeLeft } from '#lib/units/format.ts';
+import { dayInZone, shortDate } from '#lib/units/plain-date.ts';
+import type { Context } from './context.ts';
+
+export interface TurningLot {
+  id: string;
+  name: string;
+  row: string | null;
+  grade: Grade;
+  grams: number;
+  hours: number;
+  low: number;
+  high: number;
+  shareLeft: number;
+  deadline: string;
+  left: string;
+  foodId: string;
+  lotIds: string[];
+  state: 'due' | 'late' | null;
+}
+
+export interface TodayView {
+  turning: TurningLot[];
+  /** Of it, what turns within two days. */
+  soonG: number;
+  soonBy: string | null;
+  totalG: number;
+  cullG: number;
+  due: { href: string; text: string; late: boolean }[];
+  minutesFree: number;
+  lids: number;
+  sugarG: number;
+}
+
+/** Temperature a room is reckoned at: the middle of its range, or 15 °C where none was given (from memory: a cool room). */
+const roomTemp = (room: StoreRoom | undefined): number => (room?.lowC != null && room.highC != null ? (room.lowC + room.highC) / 2 : 15);
+
+/** How long a fruit lot has, at its grade and where it stands; null where no life is published for the food. */
+export function lotClock(ctx: Context, lot: HeldLot): ReturnType<typeof hoursLeft> | null {
+  if (!lot.foodId || !freshLifeKnown(lot.foodId)) return null;
+  const room = ctx.place.rooms.find((r) => r.id === lot.roomId);
+  const ageHours = Math.max(0, (ctx.now.getTime() - new Date(lot.since).getTime()) / 3_600_000);
+  return hoursLeft({ foodId: lot.foodId, grade: lot.grade ?? 'perfect', storeTempC: roomTemp(room), ageHours });
+}
+
+export async function readToday(ctx: Context): Promise<TodayView> {
+  const [fruit, supplies, batches] = await Promise.all([
+    loadLots(ctx.db, ctx.place.id, { kinds: ['fruit'] }),
+    loadLots(ctx.db, ctx.place.id, { kinds: ['supply', 'lids'] }),
+    loadBatches(ctx.db, ctx.place.id, { states: ['cooking', 'filled', 'cooling'] }),
+  ]);
+  const good = fruit.filter((l) => l.grade !== 'cull');
+  const turning = grouped(ctx, good).sort((a, b) => a.hours - b.hours);
+  const soon = turning.filter((t) => t.hours <= 48);
+  const sum = (lots: { grams: number }[]) => lots.reduce((g, l) => g + l.grams, 0);
+  const onHand = (item: string) => supplies.filter((s) => s.item === item).reduce((n, s) => n + s.onHand, 0);
+  const weekdayMinutes = ctx.place.people.map((p) => p.minutes[weekdayIndex(ctx)] ?? 0);
+  return {
+    turning,
+    soonG: sum(soon),
+    soonBy: soon.at(-1)?.deadline ?? null,
+    totalG: sum(turning),
+    cullG: fruit.filter((l) => l.grade === 'cull').reduce((g, l) => g + l.onHand, 0),
+    due: batches.map((b) => dueOf(ctx, b)),
+    minutesFree: weekdayMinutes.reduce((a, b) => a + b, 0),
+    lids: onHand('lid-regular'),
+    sugarG: onHand('sugar'),
+  };
+}
+
+const weekdayIndex = (ctx: Context): number => (new Date(`${ctx.today}T12:00:00Z`).getUTCDay() + 6) % 7;
+
+/** Like fruit in one line: same crop, grade and row, the shortest clock first and shown. */
+function grouped(ctx: Context, lots: HeldLot[]): TurningLot[] {
+  const groups = new Map<string, HeldLot[]>();
+  for (const lot of lots) {
+    const key = [lot.label, lot.grade, Math.floor((lotClock(ctx, lot)?.hours ?? 9e5) / 24)].join('|');
+    groups.set(key, [...(groups.get(key) ?? []), lot]);
+  }
+  return [...groups.values()].map((same) => turningOf(ctx, same));
+}
+
+function turningOf(ctx: Context, lots: HeldLot[]): TurningLot {
+  const clocks = lots.map((l) => lotClock(ctx, l));
+  const first = clocks.reduce((a, b) => (b && (!a || b.hours < a.hours) ? b : a), null);
+  const lot = lots[0] as HeldLot;
+  const hours = first?.hours ?? Number.POSITIVE_INFINITY;
+  const end = new Date(ctx.now.getTime() + Math.max(0, Number.isFinite(hours) ? hours : 0) * 3_600_000);
+  const rows = [...new Set(lots.map((l) => l.row).filter((r) => r !== null))];
+  return {
+    id: lot.id,
+    name: lot.label,
+    row: rows.join(', ') || null,
+    grade: lot.grade ?? 'perfect',
+    grams: lots.reduce((g, l) => g + l.onHand, 0),
+    hours,
+    low: first?.low ?? hours,
+    high: first?.high ?? hours,
+    shareLeft: first ? first.hours / Math.max(1, first.hours + ageHours(ctx, lot)) : 1,
+    deadline: deadlineText(ctx, hours, end),
+    left: first ? timeLeft(hours) : 'no published life',
+    foodId: lot.foodId ?? '',
+    lotIds: lots.map((l) => l.id),
+    state: hours <= 0 ? 'late' : hours <= 24 ? 'due' : null,
+  };
+}
+
+const ageHours = (ctx: Context, lot: HeldLot): number => Math.max(0, (ctx.now.getTime() - new Date(lot.since).getTime()) / 3_600_000);
+
+function deadlineText(ctx: Context, hours: number, end: Date): string {
+  if (!Number.isFinite(hours)) return 'look at it each day';
+  if (hours <= 0) return 'past its time: look, and cook or compost today';
+  const day = dayInZone(end, ctx.place.timeZone);
+  const time = new Intl.DateTimeFormat('en-GB', { timeZone: ctx.place.timeZone, hour: '2-digit', minute: '2-digit' }).format(end);
+  return hours <= 48 ? `by ${time} ${shortDate(day)}` : `by ${shortDate(day)}`;
+}
+
+/** What a batch on the go asks for next. */
+function dueOf(ctx: Context, b: { code: string; label: string; state: string; outAt: string | null }): { href: string; text: string; late: boolean } {
+  const href = `/batches/${b.code}`;
+  if (b.state !== 'cooling' || !b.outAt) return { href, text: `${b.label} ${b.code}: ${b.state === 'filled' ? 'to be processed' : 'on the stove'}`, late: false };
+  const hours = (ctx.now.getTime() - new Date(b.outAt).getTime()) / 3_600_000;
+  if (hours < 12) return { href, text: `${b.label} ${b.code}: cooling, check the seals in ${Math.ceil(12 - hours)} h`, late: false };
+  if (hours < 24) return { href, text: `${b.label} ${b.code}: check the seals now (${Math.floor(hours)} h since it came out)`, late: hours >= 20 };
+  return { href, text: `${b.label} ${b.code}: nobody checked the seals in 24 h`, late: true };
+}

@@ -1,0 +1,81 @@
+/** A jar leaves the pantry: eaten, given, sold or spoiled. The oldest of its line goes first; never more than there are. */
+import type { Act, Refusal } from '#lib/ledger/entry.ts';
+import { takePieces, type Taking } from '#lib/ledger/acts/take-pieces.ts';
+import { pieceCode } from '#lib/ledger/pieces.ts';
+import type { HeldLot } from '#lib/ledger/lot.ts';
+import type { Tx } from '#lib/store/database/open-database.ts';
+import { loadLots, piecesOf, writeAct, type Written } from '#lib/store/ledger-store.ts';
+import { counted } from '#lib/units/format.ts';
+import type { Context } from './context.ts';
+import { leaves, lineSlug } from './read-pantry.ts';
+
+export interface TakeInput {
+  id: string;
+  slug: string;
+  count: number;
+  to: Taking['to'];
+  /** To whom it was given, or where sold. */
+  who: string | null;
+  person: string | null;
+  at: string | null;
+}
+export interface TakeDone {
+  jars: string[];
+  line: string;
+  left: number;
+  said: string;
+}
+
+const VERBS: Record<Taking['to'], string> = { eaten: 'Taken', given: 'Given', sold: 'Sold', spoiled: 'Thrown away' };
+
+export async function takeJars(ctx: Context, input: TakeInput): Promise<Written<TakeDone>> {
+  const act: Act = {
+    id: input.id,
+    kind: 'take',
+    day: ctx.today,
+    at: input.at ?? ctx.now.toISOString(),
+    person: input.person,
+    device: null,
+    note: input.who,
+    payload: { slug: input.slug, count: input.count, to: input.to, who: input.who },
+    corrects: null,
+  };
+  return writeAct(ctx.db, ctx.place.id, input.id, ctx.enteredAt, async (tx) => {
+    const lots = await lotsOfLine(tx, ctx, input.slug);
+    if (lots.length === 0) return noSuchLine(tx, ctx, input.slug);
+    const line = (lots[0] as HeldLot).label;
+    const free = lots.filter((l) => leaves(l) === null && (input.to !== 'sold' || !l.household || l.process === 'as tested'));
+    const there = free.reduce((n, l) => n + l.onHand, 0);
+    if (input.count > there) return { refused: tooFew(line, there, lots, input) };
+    const here = await piecesOf(tx, ctx.place.id, free.map((l) => l.id));
+    const pieces = free.flatMap((lot) => (here.get(lot.id) ?? []).map((piece) => ({ lot, piece }))).slice(0, input.count);
+    const glass = input.to === 'eaten' ? await emptiesFor(tx, ctx, pieces[0]?.lot) : null;
+    const entry = takePieces({ act, to: input.to, pieces, returns: glass ? { lotId: glass.id, count: pieces.length } : null });
+    const jars = pieces.map(({ lot, piece }) => pieceCode(lot.code, piece));
+    const left = lots.reduce((n, l) => n + l.onHand, 0) - pieces.length;
+    const said = `${VERBS[input.to]}: ${jars.join(', ')}${input.who ? ` (${input.who})` : ''}. ${counted(left, 'left', 'left')} of ${line}.`;
+    return { entry, tell: { jars, line, left, said } };
+  });
+}
+
+const lotsOfLine = async (tx: Tx, ctx: Context, slug: string): Promise<HeldLot[]> =>
+  (await loadLots(tx, ctx.place.id, { kinds: ['jars', 'frozen', 'dried', 'cold-jars'] })).filter((l) => lineSlug(l.label) === slug && l.unit !== 'g');
+
+function tooFew(line: string, there: number, lots: HeldLot[], input: TakeInput): string {
+  const held = lots.map(leaves).find((why) => why !== null);
+  return `${there} left of ${line}${held ? ` that may leave (the others: ${held})` : ''}; ${input.count} asked for`;
+}
+
+/** Near lines are offered where the one asked for does not exist. */
+async function noSuchLine(tx: Tx, ctx: Context, slug: string): Promise<Refusal> {
+  const all = await loadLots(tx, ctx.place.id, { kinds: ['jars', 'frozen', 'dried'] });
+  const words = slug.split('-');
+  const near = [...new Set(all.map((l) => l.label))].filter((label) => words.some((w) => w.length > 3 && lineSlug(label).includes(w)));
+  return { refused: `there is no "${slug.replaceAll('-', ' ')}" on hand${near.length ? `; there is ${near.join(', ')}` : ''}` };
+}
+
+/** The eaten jar's glass comes back to the empties of its kind, where they are kept as a lot. */
+async function emptiesFor(tx: Tx, ctx: Context, lot: HeldLot | undefined): Promise<HeldLot | null> {
+  if (!lot || lot.kind !== 'jars' || !lot.item) return null;
+  return (await loadLots(tx, ctx.place.id, { kinds: ['empties'], item: lot.item, emptied: true }))[0] ?? null;
+}
