@@ -2,6 +2,7 @@
 import { revalidatePath } from 'next/cache';
 import { redirect } from 'next/navigation';
 import { DEMO_FIRST_DAY, DEMO_LAST_DAY, moveDemoDay } from '#lib/usecases/open-demo.ts';
+import { DEMO_TIMES } from '#lib/usecases/context.ts';
 import { isPlainDate } from '#lib/units/plain-date.ts';
 import { placeContext } from './place-context.ts';
 
@@ -9,8 +10,9 @@ import { placeContext } from './place-context.ts';
 export async function moveDay(data: FormData): Promise<void> {
   const context = await placeContext();
   const day = String(data.get('day') ?? '');
-  if (context.place.demo && isPlainDate(day) && day >= DEMO_FIRST_DAY && day <= DEMO_LAST_DAY && day !== context.today) {
-    await moveDemoDay(context.db, context.today, day, new Date());
+  const time = DEMO_TIMES.find((t) => t === data.get('time')) ?? DEMO_TIMES[0];
+  if (context.place.demo && isPlainDate(day) && day >= DEMO_FIRST_DAY && day <= DEMO_LAST_DAY) {
+    await moveDemoDay(context.db, context.today, day, new Date(), time);
     revalidatePath('/', 'layout');
   }
   redirect('/');

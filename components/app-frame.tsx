@@ -1,6 +1,6 @@
 import Link from 'next/link';
 import type { ReactNode } from 'react';
-import { longDate, type PlainDate, weekdayName } from '#lib/units/plain-date.ts';
+import { longDate, type PlainDate, shortDate, weekdayName } from '#lib/units/plain-date.ts';
 import styles from './app-frame.module.css';
 import { MainNav } from './main-nav.tsx';
 
@@ -20,7 +20,11 @@ export function AppFrame({ placeName, today, dayMover, current, children }: AppF
   const when = `${weekdayName(today).slice(0, 3)} ${longDate(today)}`;
   const here = (
     <>
-      {placeName} · <time dateTime={today}>{when}</time>
+      {placeName} ·{' '}
+      <time dateTime={today}>
+        <span className={styles.long}>{when}</span>
+        <span className={styles.short}>{shortDate(today)}</span>
+      </time>
     </>
   );
   return (

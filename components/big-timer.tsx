@@ -13,6 +13,9 @@ export type BigTimerProps = {
   alarm?: boolean;
 };
 
+/** How long after its end a timer still rings and flashes; a page opened later stays quiet. */
+const FRESH_MS = 60_000;
+
 /** Counts down to an instant, then says by how much it is over. Digits 56 px and more. */
 export function BigTimer({ label, endsAt, note, alarm = true }: BigTimerProps) {
   const [now, setNow] = useState<number | null>(null);
@@ -29,11 +32,15 @@ export function BigTimer({ label, endsAt, note, alarm = true }: BigTimerProps) {
     // Rings once for each end; a page opened long after the end stays quiet.
     if (!over || rung.current || !alarm) return;
     rung.current = true;
-    if (now !== null && now - endsAt < 60_000) ring();
+    if (now !== null && now - endsAt < FRESH_MS) ring();
   }, [over, alarm, now, endsAt]);
 
   return (
-    <div className={styles.timer} data-over={over || undefined}>
+    <div
+      className={styles.timer}
+      data-over={over || undefined}
+      data-flash={(over && alarm && now - endsAt < FRESH_MS) || undefined}
+    >
       <span className={styles.label}>{label}</span>
       <span className={styles.digits} role="timer" aria-label={label}>
         {now === null ? '–:––' : over ? `+${timerText(now - endsAt)}` : timerText(endsAt - now)}

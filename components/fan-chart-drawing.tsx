@@ -14,6 +14,7 @@ import { type PlainDate, shortDate } from '#lib/units/plain-date.ts';
 import styles from './fan-chart.module.css';
 import type { FanChartProps } from './fan-chart.tsx';
 import { type FanRow, fanRows, monthShort, monthTicks } from './fan-chart-data.ts';
+import { roundTicks } from './plot-scale.ts';
 
 const still = { isAnimationActive: false, dot: false, activeDot: false, legendType: 'none' } as const;
 
@@ -35,7 +36,7 @@ export function FanChartDrawing({ weeks, samples = [], capacity, unit, colour = 
           />
           <YAxis
             domain={[0, Math.ceil(top)]}
-            allowDecimals={false}
+            ticks={roundTicks({ from: 0, to: top }, 5)}
             width={44}
             tick={{ fill: 'var(--ink)', fontSize: 15 }}
             stroke="var(--edge)"

@@ -55,7 +55,9 @@ export function Field({
     <div className={styles.field}>
       <label htmlFor={id}>
         {label}
-        {rest.required ? null : <span className={styles.optional}> (may stay empty)</span>}
+        {rest.required || as === 'select' || rest.defaultValue !== undefined ? null : (
+          <span className={styles.optional}> (may stay empty)</span>
+        )}
       </label>
       {hint ? (
         <p id={`${id}-hint`} className={styles.hint}>

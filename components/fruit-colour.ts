@@ -121,7 +121,7 @@ const PRODUCT_TINTS: Readonly<Record<string, readonly [towards: string, share: n
   conserve: ['#1c0a10', 0.12],
   marmalade: ['#7a3a05', 0.1],
   jelly: ['#ffffff', 0.1],
-  butter: ['#3a2010', 0.35],
+  butter: ['#4a2410', 0.6],
   paste: ['#3a1410', 0.3],
   'fruit-in-syrup': ['#fff6dc', 0.22],
   compote: ['#fff6dc', 0.18],
@@ -155,6 +155,6 @@ export function contrastRatio(a: string, b: string): number {
   return (light + 0.05) / (dark + 0.05);
 }
 
-/** White or near-black, whichever reads better on the colour (4.5:1 or more on every colour here). */
+/** White or black, whichever reads better: never under 4.58 to 1, the square root of 21. */
 export const labelColour = (ground: string): string =>
-  contrastRatio(ground, '#ffffff') >= contrastRatio(ground, '#0b1024') ? '#ffffff' : '#0b1024';
+  contrastRatio(ground, '#ffffff') >= contrastRatio(ground, '#000000') ? '#ffffff' : '#000000';

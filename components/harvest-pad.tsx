@@ -2,18 +2,20 @@
 import { useEffect, useReducer, useRef, useState } from 'react';
 import type { PlainDate } from '#lib/units/plain-date.ts';
 import { shortDate } from '#lib/units/plain-date.ts';
+import { actId } from './act-id.ts';
 import { Caution } from './caution.tsx';
 import type { FormAction } from './form-action.ts';
 import { type HarvestAct, harvestAct, isGhostTap, recordLabel, weightDoubt } from './harvest-act.ts';
 import { HarvestGrades } from './harvest-grades.tsx';
 import { HarvestKeypad } from './harvest-keypad.tsx';
 import styles from './harvest-pad.module.css';
-import { afterTap, emptyPad, netGrams, type PadRow } from './harvest-pad-state.ts';
+import { afterTap, emptyPad, netGrams, type PadRow, type PadState } from './harvest-pad-state.ts';
 import { HarvestPlainForm } from './harvest-plain-form.tsx';
 import { HarvestReadout } from './harvest-readout.tsx';
 import { HarvestRows } from './harvest-rows.tsx';
 import { HarvestScale } from './harvest-scale.tsx';
 import type { PadContainer } from './harvest-weights.ts';
+import { keepPad, keptPad } from './kept-pad.ts';
 import { kilogramsOrPounds } from './kilograms-or-pounds.ts';
 
 export type HarvestPadProps = {
@@ -30,8 +32,6 @@ export type HarvestPadProps = {
   firstRowId?: string;
 };
 
-const STORE = 'stillroom.harvest-pad';
-
 /**
  * The shed screen: choose the row, type what the scale says bucket by bucket, say the grades, record. Digits are kept on the
  * device as they are typed. One bucket is 4 taps and 4 keys.
@@ -41,6 +41,8 @@ export function HarvestPad({ rows, containers, day, queue, onRecord, action, fir
   const [said, setSaid] = useState<{ ok: boolean; text: string } | null>(null);
   const [sending, setSending] = useState(false);
   const lastTap = useRef<number | null>(null);
+  /** The id goes with what is on the pad: pressing again after a failure is the same act, an edit makes another. */
+  const act = useRef<{ pad: PadState; id: string } | null>(null);
   const restored = useRef(false);
   const row = rows.find((r) => r.id === pad.rowId) ?? null;
   const net = netGrams(pad, containers);
@@ -49,19 +51,20 @@ export function HarvestPad({ rows, containers, day, queue, onRecord, action, fir
   useEffect(() => {
     if (restored.current) return;
     restored.current = true;
-    const kept = localStorage.getItem(STORE);
+    const kept = keptPad(rows, containers);
     const first = rows.find((r) => r.id === firstRowId);
-    if (kept) tap({ do: 'restore', state: { ...emptyPad(containers[0]?.id ?? ''), ...JSON.parse(kept) } });
+    if (kept) tap({ do: 'restore', state: kept });
     if (first) tap({ do: 'row', row: first });
   }, [rows, containers, firstRowId]);
   useEffect(() => {
-    if (restored.current) localStorage.setItem(STORE, JSON.stringify(pad));
+    if (restored.current) keepPad(pad);
   }, [pad]);
 
   async function record(at: number) {
     if (sending || isGhostTap(lastTap.current, at)) return;
     lastTap.current = at;
-    const result = harvestAct(pad, { id: crypto.randomUUID(), day, containers });
+    if (act.current?.pad !== pad) act.current = { pad, id: actId() };
+    const result = harvestAct(pad, { id: act.current.id, day, containers });
     if (!result.ok) return setSaid({ ok: false, text: result.reason });
     setSending(true);
     try {

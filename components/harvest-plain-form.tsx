@@ -40,11 +40,12 @@ export function HarvestPlainForm({ rows, containers, day, action }: HarvestPlain
       />
       <Field name="containerCount" label="How many of them" inputMode="numeric" defaultValue="1" />
       {GRADES.slice(1).map((g) => (
-        <Field key={g} name={`grade-${g}`} label={`Of it, ${g}`} inputMode="decimal" hint="Left empty: none" />
+        <Field key={g} name={`grade-${g}`} label={`Of it, ${g}`} inputMode="decimal" />
       ))}
       <p>
-        <label>
-          <input type="checkbox" name="groundFall" value="true" /> Picked up from the ground
+        <label style={{ display: 'flex', alignItems: 'center', gap: '0.75rem', minHeight: 'var(--target)' }}>
+          <input type="checkbox" name="groundFall" value="true" style={{ width: '1.75rem', height: '1.75rem' }} />{' '}
+          Picked up from the ground
         </label>
       </p>
       <Button size="large" block>

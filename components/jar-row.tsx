@@ -45,7 +45,11 @@ export function JarRow(p: JarRowProps) {
           {p.label}
         </Link>
         <span className={styles.facts}>
-          {p.lot} · {p.made} · {p.bestBefore} · {p.address}
+          {[p.lot, p.made, p.bestBefore, p.address].map((fact) => (
+            <span key={fact} className={styles.fact}>
+              {fact}
+            </span>
+          ))}
         </span>
         {p.state ? <StatusMark state={p.state} /> : null}
       </div>

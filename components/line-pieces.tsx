@@ -23,7 +23,12 @@ export function LinePieces({ slug, pieces, action, id }: LinePiecesProps) {
           <input type="hidden" name="slug" value={slug} />
           <input type="hidden" name="id" value={id} />
           <Field name="count" label="How many?" inputMode="numeric" defaultValue="1" required />
-          <Field name="who" label="To whom, or where sold?" hint="Kept with the jar, so that it can be found again." maxLength={80} />
+          <Field
+            name="who"
+            label="To whom, or where sold?"
+            hint="Kept with the jar, so that it can be found again."
+            maxLength={80}
+          />
           <div className={styles.ways}>
             <Button name="to" value="eaten">
               Eaten
@@ -39,8 +44,8 @@ export function LinePieces({ slug, pieces, action, id }: LinePiecesProps) {
             </Button>
           </div>
           <p className={styles.hint}>
-            The oldest leaves first. Before a sale: the local code and the licensing office decide what may be sold, and how it is labelled. Mould, a moving bubble or a lid that gives: the whole jar goes, never scraped or
-            tasted.
+            The oldest leaves first. Before a sale: the local code and the licensing office decide what may be sold, and
+            how it is labelled. Mould, a moving bubble or a lid that gives: the whole jar goes, never scraped or tasted.
           </p>
         </form>
       </Tray>
@@ -55,7 +60,11 @@ export function LinePieces({ slug, pieces, action, id }: LinePiecesProps) {
           ]}
           rows={pieces.map((p) => ({
             id: p.code,
-            cells: { jar: <a href={`/trace/${p.code}`}>{p.code}</a>, made: `${shortDate(p.madeOn)} ${p.madeOn.slice(0, 4)}`, where: p.why ?? p.address ?? 'not on a shelf' },
+            cells: {
+              jar: <a href={`/trace/${p.code}`}>{p.code}</a>,
+              made: `${shortDate(p.madeOn)} ${p.madeOn.slice(0, 4)}`,
+              where: p.why ?? p.address ?? 'not on a shelf',
+            },
           }))}
         />
       </Tray>

@@ -4,9 +4,9 @@ import { Button } from './button.tsx';
 import { EmptyState } from './empty-state.tsx';
 import type { FormAction } from './form-action.ts';
 import { fruitColour } from './fruit-colour.ts';
+import styles from './jar-row.module.css';
 import { JarShape } from './jar-shape.tsx';
 import { LinkButton } from './link-button.tsx';
-import styles from './jar-row.module.css';
 import { StatusMark } from './status-mark.tsx';
 
 export type PantryLinesProps = {
@@ -27,7 +27,13 @@ export type PantryLinesProps = {
 /** Every line with what is left of it; the oldest jar leaves first. */
 export function PantryLines({ lines, takeOne, ids }: PantryLinesProps) {
   if (lines.length === 0)
-    return <EmptyState title="No jar stands here yet." first="Make a batch, and its jars come to the shelf once their seals are checked." action={<LinkButton href="/batches/new">Start a batch</LinkButton>} />;
+    return (
+      <EmptyState
+        title="No jar stands here yet."
+        first="Make a batch, and its jars come to the shelf once their seals are checked."
+        action={<LinkButton href="/batches/new">Start a batch</LinkButton>}
+      />
+    );
   return (
     <div>
       {lines.map((l, i) => (
@@ -40,7 +46,8 @@ export function PantryLines({ lines, takeOne, ids }: PantryLinesProps) {
               {l.line}
             </a>
             <span className={styles.facts}>
-              oldest from {shortDate(l.oldest)} {l.oldest.slice(0, 4)} · {[...new Set(l.lots.map((x) => x.address).filter(Boolean))].join(', ') || 'not on a shelf'}
+              oldest from {shortDate(l.oldest)} {l.oldest.slice(0, 4)} ·{' '}
+              {[...new Set(l.lots.map((x) => x.address).filter(Boolean))].join(', ') || 'not on a shelf'}
             </span>
             {l.lots.some((x) => x.seal === 'waiting') ? <StatusMark state="due" word="seals to be checked" /> : null}
           </div>

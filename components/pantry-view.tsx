@@ -10,10 +10,30 @@ import { Tray } from './tray.tsx';
 
 export type PantryViewProps = {
   view: {
-    shelves: readonly { address: string; widthMm: number; depthMm: number; clearMm: number; jars: readonly { line: string; slug: string; foodId: string; kind: { pitchMm: number; heightMm: number }; count: number }[] }[];
+    shelves: readonly {
+      address: string;
+      widthMm: number;
+      depthMm: number;
+      clearMm: number;
+      jars: readonly {
+        line: string;
+        slug: string;
+        foodId: string;
+        kind: { pitchMm: number; heightMm: number };
+        count: number;
+      }[];
+    }[];
     floor: readonly { line: string; slug: string; count: number }[];
     lines: PantryLinesProps['lines'];
-    cold: readonly { room: string; line: string; slug: string; count: number; unit: string; bestBefore: PlainDate | null; grams: number | null }[];
+    cold: readonly {
+      room: string;
+      line: string;
+      slug: string;
+      count: number;
+      unit: string;
+      bestBefore: PlainDate | null;
+      grams: number | null;
+    }[];
   };
   take: FormAction;
   ids: readonly string[];
@@ -25,7 +45,14 @@ export type PantryViewProps = {
 export function PantryView({ view, take, ids, said, refused }: PantryViewProps) {
   const shelves = view.shelves.map((s) => ({
     ...s,
-    jars: s.jars.map((j) => ({ line: j.slug, label: j.line, foodColour: fruitColour(j.foodId), jarKind: j.kind, count: j.count, href: `/pantry/${j.slug}` })),
+    jars: s.jars.map((j) => ({
+      line: j.slug,
+      label: j.line,
+      foodColour: fruitColour(j.foodId),
+      jarKind: j.kind,
+      count: j.count,
+      href: `/pantry/${j.slug}`,
+    })),
   }));
   return (
     <>
@@ -33,7 +60,7 @@ export function PantryView({ view, take, ids, said, refused }: PantryViewProps) 
       {said ? <p role="status">{said}</p> : null}
       {shelves.length > 0 ? (
         <Tray title="The shelves">
-          <ShelfPicture shelves={shelves} columns={2} />
+          <ShelfPicture shelves={shelves} columns={4} />
         </Tray>
       ) : null}
       <Tray title="Take one">
@@ -52,7 +79,12 @@ export function PantryView({ view, take, ids, said, refused }: PantryViewProps) 
           ]}
           rows={view.cold.map((c, i) => ({
             id: `${c.slug}-${i}`,
-            cells: { what: c.line, where: c.room, until: c.bestBefore ? `${shortDate(c.bestBefore)} ${c.bestBefore.slice(0, 4)}` : 'not given', left: c.grams === null ? counted(c.count, c.unit) : bothMasses(c.grams) },
+            cells: {
+              what: c.line,
+              where: c.room,
+              until: c.bestBefore ? `${shortDate(c.bestBefore)} ${c.bestBefore.slice(0, 4)}` : 'not given',
+              left: c.grams === null ? counted(c.count, c.unit) : bothMasses(c.grams),
+            },
           }))}
         />
       </Tray>

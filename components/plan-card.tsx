@@ -19,6 +19,8 @@ export type PlanCardProps = {
   /** Share the plan may lie under the proven bound, 0 to 1; null when no bound was proven. */
   gap: number | null;
   chosen?: boolean;
+  /** 2 (the default) straight on the page, 3 inside a titled tray. */
+  level?: 2 | 3;
   /** One line a batch. */
   batches?: readonly string[];
   /** Anything that is lost, and other things worth knowing. */
@@ -29,17 +31,18 @@ export type PlanCardProps = {
 
 const gapText = (gap: number | null): string => {
   if (gap === null) return 'No bound proven: a plain plan, better ones may exist.';
-  if (gap < 0.0005) return 'Proven: no plan keeps more.';
+  if (gap < 0.0005) return 'Proven: no other plan does better.';
   return `Within ${(gap * 100).toFixed(1)} % of the proven bound.`;
 };
 
 /** One plan of the short list: what it keeps, what it still loses, what it takes, and the limit it runs into. */
 export function PlanCard(props: PlanCardProps) {
+  const Heading = props.level === 3 ? 'h3' : 'h2';
   const jars = props.jars.reduce((sum, j) => sum + j.count, 0);
   return (
     <article className={styles.card} data-chosen={props.chosen || undefined}>
       <header className={styles.head}>
-        <h3>{props.title}</h3>
+        <Heading className={styles.title}>{props.title}</Heading>
         {props.chosen ? <StatusMark state="done" word="chosen" /> : null}
       </header>
       <dl className={styles.figures}>

@@ -50,7 +50,11 @@ export function PlotFrame({ x, y, xTicks, yTicks, xTitle, yTitle, describe, chil
       </div>
       <div className={styles.xTicks}>
         {xTicks.map((t) => (
-          <span key={t.at} style={{ left: `${percentOf(x, t.at)}%` }}>
+          <span
+            key={t.at}
+            data-edge={percentOf(x, t.at) < 3 ? 'first' : undefined}
+            style={{ left: `${percentOf(x, t.at)}%` }}
+          >
             {t.label}
           </span>
         ))}

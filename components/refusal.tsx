@@ -1,4 +1,4 @@
-import { Fragment, type ReactNode } from 'react';
+import type { ReactNode } from 'react';
 import styles from './notice.module.css';
 
 export type RefusalProps = {
@@ -29,9 +29,7 @@ export function Refusal({ cause, waysOut, source }: RefusalProps) {
         ) : (
           <ul className={styles.list}>
             {waysOut.map((way, i) => (
-              <li key={i}>
-                <Fragment>{way}</Fragment>
-              </li>
+              <li key={i}>{way}</li>
             ))}
           </ul>
         )}

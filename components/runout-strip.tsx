@@ -52,7 +52,13 @@ export function RunoutStrip({ weeks, rows, caption }: RunoutStripProps) {
               <rect width={weeks.length} height={10} fill="var(--well)" />
               {r.gone.map((g, i) =>
                 g > 0.005 ? (
-                  <rect key={i} x={i} width={1.02} height={10} fill="var(--ink)" fillOpacity={Math.min(1, g)} />
+                  <rect
+                    key={i}
+                    x={i}
+                    width={1.1}
+                    height={10}
+                    style={{ fill: `color-mix(in srgb, var(--ink) ${Math.round(Math.min(1, g) * 100)}%, var(--well))` }}
+                  />
                 ) : null,
               )}
               {r.bestBy?.map((w) => (

@@ -15,7 +15,9 @@ export type ShelfPictureProps = {
 };
 
 const BOARD = 12;
-const NAME_SIZE = 21;
+const NAME_SIZE = 18;
+/** An empty shelf is drawn low: there is nothing to see on it. */
+const EMPTY_MM = 60;
 
 /**
  * The store drawn to scale from the jars that stand in it: solid glass is there, dashed is planned. The figure on a paper label
@@ -46,7 +48,7 @@ export function ShelfPicture({ shelves, columns = 1, caption = 'Jars by shelf' }
 }
 
 function ShelfDrawing({ shelf, layout }: { shelf: Shelf; layout: ShelfLayout }) {
-  const floor = shelf.clearMm;
+  const floor = layout.groups.length > 0 ? shelf.clearMm : Math.min(EMPTY_MM, shelf.clearMm);
   const names = placeLabels(
     layout.groups.map((g) => ({ text: g.jars.label, from: g.x, width: g.widthMm })),
     NAME_SIZE,

@@ -24,6 +24,8 @@ export type TodayTraysProps = {
       low: number;
       high: number;
     }[];
+    past: readonly { name: string; grams: number }[];
+    pastG: number;
     cullG: number;
     due: readonly { href: string; text: string; late: boolean }[];
     minutesFree: number;
@@ -62,6 +64,14 @@ export function TodayTrays({ view }: TodayTraysProps) {
         )}
         {view.turning.length > SHOWN ? (
           <p className={styles.more}>and {view.turning.length - SHOWN} more that keep longer.</p>
+        ) : null}
+        {view.past.length > 0 ? (
+          <details className={styles.past}>
+            <summary>
+              <StatusMark state="late" word={`${kilograms(view.pastG)} past its time: look at it, cook or compost it today`} />
+            </summary>
+            <p>{view.past.map((p) => `${p.name} ${kilograms(p.grams)}`).join(' · ')}</p>
+          </details>
         ) : null}
         {view.cullG > 0 ? (
           <p className={styles.more}>{kilograms(view.cullG)} of cull waits for the compost or the hens.</p>

@@ -10,7 +10,14 @@ export function TraceSearch({ typed, found }: TraceSearchProps) {
   return (
     <Tray title="Find it">
       <form action="/trace">
-        <Field name="code" label="Code or name" hint="25256-DAM-A, a jar’s 25256-DAM-A/01, a receipt’s R-25180-SUG-1, or damson" defaultValue={typed} required size="large" />
+        <Field
+          name="code"
+          label="Code or name"
+          hint="25256-DAM-A, a jar’s 25256-DAM-A/01, a receipt’s R-25180-SUG-1, or damson"
+          defaultValue={typed}
+          required
+          size="large"
+        />
         <Button>Look it up</Button>
       </form>
       {typed ? (
@@ -23,7 +30,10 @@ export function TraceSearch({ typed, found }: TraceSearchProps) {
             { key: 'what', label: 'What' },
             { key: 'made', label: 'Made' },
           ]}
-          rows={found.map((f) => ({ id: f.code, cells: { code: <a href={`/trace/${f.code}`}>{f.code}</a>, what: f.label, made: f.madeOn } }))}
+          rows={found.map((f) => ({
+            id: f.code,
+            cells: { code: <a href={`/trace/${f.code}`}>{f.code}</a>, what: f.label, made: f.madeOn },
+          }))}
         />
       ) : null}
     </Tray>

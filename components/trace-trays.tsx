@@ -1,8 +1,8 @@
 import { counted } from '#lib/units/format.ts';
 import { DataTable } from './data-table.tsx';
+import styles from './trace-trays.module.css';
 import { Tray } from './tray.tsx';
 import { TrayTable } from './tray-table.tsx';
-import styles from './trace-trays.module.css';
 
 export type TraceTraysProps = {
   view: {
@@ -73,7 +73,10 @@ export function TraceTrays({ view }: TraceTraysProps) {
               { key: 'from', label: 'From' },
               { key: 'amount', label: 'Amount', numeric: true },
             ]}
-            rows={view.parents.map((p) => ({ id: p.id, cells: { what: p.label, lot: <a href={`/trace/${p.code}`}>{p.code}</a>, from: p.from, amount: p.amount } }))}
+            rows={view.parents.map((p) => ({
+              id: p.id,
+              cells: { what: p.label, lot: <a href={`/trace/${p.code}`}>{p.code}</a>, from: p.from, amount: p.amount },
+            }))}
           />
         </Tray>
       ) : null}
@@ -86,7 +89,10 @@ export function TraceTrays({ view }: TraceTraysProps) {
               { key: 'jar', label: 'Jar' },
               { key: 'where', label: 'Where' },
             ]}
-            rows={view.sisters.map((s) => ({ id: s.code, cells: { jar: <a href={`/trace/${s.code}`}>{s.code}</a>, where: s.where } }))}
+            rows={view.sisters.map((s) => ({
+              id: s.code,
+              cells: { jar: <a href={`/trace/${s.code}`}>{s.code}</a>, where: s.where },
+            }))}
           />
         </Tray>
       ) : null}

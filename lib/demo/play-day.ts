@@ -1,14 +1,15 @@
 /** Pickings, what leaves the shelf, and the year's set-asides. */
 import { childId } from '#lib/ledger/entry.ts';
 import { setAsideCode } from '#lib/ledger/lot-code.ts';
-import { newLot, worstGrade } from '#lib/ledger/lot.ts';
+import { type HeldLot, newLot, worstGrade } from '#lib/ledger/lot.ts';
+import { hoursLeft } from '#lib/science/perish-clock.ts';
 import { type Movement, moveGrams } from '#lib/ledger/movement.ts';
 import { drawOldest } from '#lib/ledger/acts/draw-oldest.ts';
 import { pickFruit } from '#lib/ledger/acts/pick-fruit.ts';
 import { takePieces } from '#lib/ledger/acts/take-pieces.ts';
 import { isRefusal } from '#lib/ledger/entry.ts';
 import { movePieces } from '#lib/ledger/movement.ts';
-import { addDays, daysBetween, type PlainDate } from '#lib/units/plain-date.ts';
+import { addDays, type PlainDate } from '#lib/units/plain-date.ts';
 import { demoId } from './demo-ids.ts';
 import { type DemoLine, isGlass } from './lines.ts';
 import { type DayPick, splitPick } from './picking.ts';
@@ -36,16 +37,21 @@ export function playPick(s: SeasonState, key: string, crop: DemoCrop, row: strin
   const straight = (['sold', 'eaten'] as const).filter((to) => split[to] > 0).map((to) => moveGrams({ sink: 'harvest' }, { sink: to }, split[to]));
   if (split.cull > 0) straight.push(moveGrams({ sink: 'harvest' }, { sink: 'compost' }, split.cull));
   write(s, { ...entry, movements: [...entry.movements, ...straight] });
-  clearPast(s, pick.day);
 }
 
-/** Days kept fruit may stand in the fruit store before the script sends it to the compost (demo values). */
-const KEEPS: Record<string, number> = { apple: 120, pear: 30, 'pear-early': 12, quince: 60, medlar: 40, crabapple: 25, rhubarb: 30, plum: 14, damson: 14, mirabelle: 9, cherry: 18, currant: 14, gooseberry: 14, blueberry: 18 };
-const keeps = (crop: string): number => KEEPS[crop] ?? KEEPS[crop.split('-')[0] as string] ?? 12;
+/** Middle of the fruit store's 3 to 8 °C, and how long past its time the script leaves a lot lying (demo value). */
+const STORE_C = 5.5;
+const GRACE_H = 120;
+const isPast = (lot: HeldLot, day: PlainDate): boolean => {
+  if (!lot.foodId || !lot.grade) return false;
+  const ageHours = (Date.parse(`${day}T18:00:00Z`) - Date.parse(lot.since)) / 3_600_000;
+  return ageHours > GRACE_H && hoursLeft({ foodId: lot.foodId, grade: lot.grade, storeTempC: STORE_C, ageHours: ageHours - GRACE_H }).hours <= 0;
+};
 
-function clearPast(s: SeasonState, day: PlainDate): void {
+/** Each morning: what is past its time goes to the compost. Bought fruit has no clock here. */
+export function clearPast(s: SeasonState, day: PlainDate): void {
   const own = `${s.placeId}:season:`;
-  const past = held(s, (l) => l.kind === 'fruit' && l.parentActId.startsWith(own) && daysBetween(l.madeOn, day) > keeps(l.cropId?.split(':').pop() ?? ''));
+  const past = held(s, (l) => l.kind === 'fruit' && l.cropId !== null && l.parentActId.startsWith(own) && isPast(l, day));
   if (past.length === 0) return;
   write(s, {
     act: seasonAct(s, `clear-${day}`, 'place-fruit', day, '08:00', { why: 'past its time' }),

@@ -47,8 +47,11 @@ export function playMake(s: SeasonState, e: Make, day: PlainDate, shrink: boolea
 
 const fruitLots = (s: SeasonState, line: DemoLine, day: PlainDate): HeldLot[] =>
   line.crops.flatMap((c) =>
-    held(s, (l) => l.kind === 'fruit' && l.grade !== 'cull' && !l.groundFall && (l.lockedUntil ?? '') <= day && (l.cropId === demoId(s.placeId, 'crop', c) || l.item === c)),
+    softFirst(held(s, (l) => l.kind === 'fruit' && l.grade !== 'cull' && !l.groundFall && (l.lockedUntil ?? '') <= day && (l.cropId === demoId(s.placeId, 'crop', c) || l.item === c))),
   );
+
+/** Soft fruit is cooked first, then by age. */
+const softFirst = (lots: HeldLot[]): HeldLot[] => [...lots.filter((l) => l.grade === 'soft'), ...lots.filter((l) => l.grade !== 'soft')];
 
 interface Gathered {
   food: Draws;

@@ -3,7 +3,7 @@
  * picking or made the batch, the script leaves theirs, and where they used the fruit first, the script makes fewer jars.
  */
 import { addDays, daysBetween, type PlainDate } from '#lib/units/plain-date.ts';
-import { playPick, playSetAside, playUse } from './play-day.ts';
+import { clearPast, playPick, playSetAside, playUse } from './play-day.ts';
 import { playMake, shelveMade } from './play-make.ts';
 import { playReceipt } from './play-opening.ts';
 import { type SeasonEvent, seasonEvents } from './season-events.ts';
@@ -26,6 +26,7 @@ export function playSeason(s: SeasonState, from: PlainDate, to: PlainDate): void
     shelveMade(s, day);
     while (next < events.length && (events[next] as SeasonEvent).day === day) waiting.push(events[next++] as SeasonEvent);
     waiting = waiting.filter((e) => !playEvent(s, e, day));
+    clearPast(s, day);
   }
   shelveMade(s, to);
 }

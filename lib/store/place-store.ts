@@ -30,8 +30,10 @@ export async function loadPlace(db: Db | Tx, id: string): Promise<Place | null> 
 export const listPlaces = (db: Db): Promise<{ id: string; name: string; demo: boolean }[]> =>
   db.place.findMany({ select: { id: true, name: true, demo: true }, orderBy: { createdAt: 'asc' } });
 
-export async function setPlaceDay(tx: Tx, id: string, day: PlainDate): Promise<void> {
-  await tx.place.update({ where: { id }, data: { day } });
+/** Sets the demo's day and clock. */
+export async function setPlaceDay(tx: Tx, id: string, day: PlainDate, clock: { time: string; setAt: string }): Promise<void> {
+  const { settings } = await tx.place.findUniqueOrThrow({ where: { id }, select: { settings: true } });
+  await tx.place.update({ where: { id }, data: { day, settings: { ...(settings as object), clock } } });
 }
 
 export type NewPlace = Omit<Place, 'kitchens' | 'crops'> & { kitchens: Kitchen[]; crops: Crop[] };
@@ -81,4 +83,16 @@ export async function removePlace(tx: Tx, id: string): Promise<void> {
   await tx.dryer.deleteMany(kitchens);
   await tx.kitchen.deleteMany(at);
   await tx.place.deleteMany({ where: { id } });
+}
+
+export interface CropRow extends Omit<Crop, 'id' | 'plantings' | 'soldPercent' | 'eatenPercent' | 'cullPercent'> {
+  row: string;
+}
+
+/** Adds a crop with one row of it. */
+export async function addCrop(tx: Tx, placeId: string, { row, ...crop }: CropRow): Promise<void> {
+  const id = `${placeId}:crop:${crop.code}`;
+  await tx.crop.upsert({ where: { id }, create: { ...crop, id, placeId }, update: crop });
+  const planting = { id: `${placeId}:planting:${row}:${crop.code}`, placeId, code: `${row}`, row, cropId: id, count: crop.count, unit: crop.unit };
+  await tx.planting.upsert({ where: { id: planting.id }, create: planting, update: { count: crop.count, unit: crop.unit } });
 }

@@ -31,6 +31,8 @@ export interface PlaceSettings {
   jarsBack: { eaten: number; given: number; sold: number };
   softCapHours: number;
   dayEndsAt: string;
+  /** The demo's clock: the time its day was set to, and the real instant that was. */
+  clock?: { time: string; setAt: string };
 }
 
 export interface Kitchen {

@@ -51,3 +51,15 @@ export function dayInZone(instant: Date, timeZone: string): PlainDate {
     instant,
   ) as PlainDate;
 }
+
+/** The instant at which a clock in a time zone shows this day and time (`HH:MM`); in the hour that DST skips, an hour later. */
+export function instantInZone(day: PlainDate, time: string, timeZone: string): Date {
+  const asUtc = new Date(`${day}T${time}:00.000Z`);
+  const shown = (at: Date): number => {
+    const parts = new Intl.DateTimeFormat('en-CA', { timeZone, hourCycle: 'h23', year: 'numeric', month: '2-digit', day: '2-digit', hour: '2-digit', minute: '2-digit' }).formatToParts(at);
+    const of = (type: string) => parts.find((p) => p.type === type)?.value ?? '00';
+    return Date.parse(`${of('year')}-${of('month')}-${of('day')}T${of('hour')}:${of('minute')}:00.000Z`);
+  };
+  const guess = new Date(asUtc.getTime() - (shown(asUtc) - asUtc.getTime()));
+  return new Date(guess.getTime() - (shown(guess) - asUtc.getTime()));
+}

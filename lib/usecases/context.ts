@@ -2,25 +2,34 @@
 import type { Db } from '#lib/store/database/open-database.ts';
 import type { Place } from '#lib/store/place.ts';
 import { loadPlace } from '#lib/store/place-store.ts';
-import { dayInZone, type PlainDate } from '#lib/units/plain-date.ts';
+import { dayInZone, instantInZone, type PlainDate } from '#lib/units/plain-date.ts';
 
 export interface Context {
   db: Db;
   place: Place;
   /** The place's own today: the demo's day, or the real day in its time zone. */
   today: PlainDate;
-  /** The place's own instant: on the demo's day, at the real time of day. */
+  /** The place's own instant; in the demo, on its day. */
   now: Date;
   /** The real instant, for audit. */
   enteredAt: Date;
 }
 
+/** The demo's clock begins at this time of its day when the day is moved, and runs on from there. */
+export const DEMO_TIMES = ['07:30', '18:00'] as const;
+
 /** The context of a place at an instant, or null when there is no such place. */
 export async function openContext(db: Db, placeId: string, instant: Date): Promise<Context | null> {
   const place = await loadPlace(db, placeId);
   if (!place) return null;
-  const real = dayInZone(instant, place.timeZone);
-  const today = place.day ?? real;
-  const now = place.day ? new Date(`${place.day}T${instant.toISOString().slice(11)}`) : instant;
-  return { db, place, today, now, enteredAt: instant };
+  if (!place.day) return { db, place, today: dayInZone(instant, place.timeZone), now: instant, enteredAt: instant };
+  return { db, place, today: place.day, now: demoNow(place, place.day, instant), enteredAt: instant };
+}
+
+/** On the demo's day: the time it was set to and what has gone by since, never past the end of that day. */
+function demoNow(place: Place, day: PlainDate, instant: Date): Date {
+  const { time, setAt } = place.settings.clock ?? { time: DEMO_TIMES[0], setAt: instant.toISOString() };
+  const started = instantInZone(day, time, place.timeZone).getTime();
+  const lastMinute = instantInZone(day, '23:59', place.timeZone).getTime();
+  return new Date(Math.min(lastMinute, started + Math.max(0, instant.getTime() - Date.parse(setAt))));
 }

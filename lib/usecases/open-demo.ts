@@ -10,6 +10,7 @@ import { loadBatches } from '#lib/store/batch-store.ts';
 import type { Db, Tx } from '#lib/store/database/open-database.ts';
 import { loadLots, piecesOf, writeEntries } from '#lib/store/ledger-store.ts';
 import type { Planting } from '#lib/store/place.ts';
+import { DEMO_TIMES } from './context.ts';
 import { createPlace, type NewPlace, removePlace, setPlaceDay } from '#lib/store/place-store.ts';
 import { type PlainDate, plainDate } from '#lib/units/plain-date.ts';
 
@@ -21,13 +22,13 @@ export const DEMO_OPENING_DAY = plainDate(WRENLATCH.openingDay);
 const TRANSACTION = { timeout: 120_000, maxWait: 30_000 };
 
 /** Opens the demo at a day with everything that happened before it; what was there of the demo is taken away first. */
-export async function openDemo(db: Db, day: PlainDate, enteredAt: Date): Promise<void> {
+export async function openDemo(db: Db, day: PlainDate, enteredAt: Date, time: string = DEMO_TIMES[0]): Promise<void> {
   const state = freshState();
   playOpening(state, DEMO_FIRST_DAY);
   playSeason(state, DEMO_FIRST_DAY, day);
   await db.$transaction(async (tx) => {
     await removePlace(tx, DEMO_PLACE);
-    await createPlace(tx, demoPlace(day));
+    await createPlace(tx, demoPlace(day, { time, setAt: enteredAt.toISOString() }));
     await writeEntries(tx, DEMO_PLACE, state.written, state.book, new Set(), enteredAt);
   }, TRANSACTION);
 }
@@ -36,14 +37,14 @@ export async function openDemo(db: Db, day: PlainDate, enteredAt: Date): Promise
  * Moves the demo's day. Forward, the season's records run on and a person's own entries stand beside them; back, the demo
  * is begun again at that day and the person's own entries in it go (the screen says so before).
  */
-export async function moveDemoDay(db: Db, from: PlainDate, to: PlainDate, enteredAt: Date): Promise<void> {
-  if (to < from) return openDemo(db, to, enteredAt);
+export async function moveDemoDay(db: Db, from: PlainDate, to: PlainDate, enteredAt: Date, time: string = DEMO_TIMES[0]): Promise<void> {
+  if (to < from) return openDemo(db, to, enteredAt, time);
   await db.$transaction(async (tx) => {
     const state = await loadState(tx, from);
     const known = new Set(state.book.lots.keys());
     playSeason(state, from, to);
     await writeEntries(tx, DEMO_PLACE, state.written, state.book, known, enteredAt);
-    await setPlaceDay(tx, DEMO_PLACE, to);
+    await setPlaceDay(tx, DEMO_PLACE, to, { time, setAt: enteredAt.toISOString() });
   }, TRANSACTION);
 }
 
@@ -64,7 +65,7 @@ async function loadState(tx: Tx, from: PlainDate): Promise<SeasonState> {
   return state;
 }
 
-function demoPlace(day: PlainDate): NewPlace {
+function demoPlace(day: PlainDate, clock: { time: string; setAt: string }): NewPlace {
   const id = DEMO_PLACE;
   const { kitchens, burners, pans, canners, dryer, rooms, containers, jarKinds, people, settings } = WRENLATCH;
   const equip = (code: string) =>
@@ -77,7 +78,7 @@ function demoPlace(day: PlainDate): NewPlace {
     demo: true,
     day,
     timeZone: WRENLATCH.timeZone,
-    settings,
+    settings: { ...settings, clock },
     kitchens: kitchens.map((k) => ({ ...k, id: demoId(id, 'kitchen', k.code), ...equip(k.code) })),
     rooms: rooms.map((r) => ({ ...r, id: demoId(id, 'room', r.code) })),
     containers: containers.map((c) => ({ ...c, id: demoId(id, 'container', c.code) })),

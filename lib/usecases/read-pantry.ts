@@ -47,13 +47,28 @@ export async function readPantry(ctx: Context): Promise<PantryView> {
     shelves: room ? shelvesOf(ctx, room, shelved, kinds) : [],
     floor: jars.filter((l) => l.address === 'floor').map((l) => ({ line: l.label, slug: lineSlug(l.label), count: l.onHand })),
     lines: linesOf(ctx, lots.filter((l) => l.unit !== 'g'), kinds),
-    cold: lots
-      .filter((l) => l.kind !== 'jars')
-      .map((l) => ({ room: ctx.place.rooms.find((r) => r.id === l.roomId)?.label ?? 'no place given', line: l.label, slug: lineSlug(l.label), count: l.onHand, unit: l.unit, bestBefore: l.bestBefore, grams: l.unit === 'g' ? l.onHand : null })),
+    cold: coldOf(ctx, lots.filter((l) => l.kind !== 'jars')),
     jars: jars.reduce((n, l) => n + l.onHand, 0),
     roomFor: room ? roomForHalfPints(room, shelved, kinds) : 0,
     waiting: jars.filter((l) => l.seal === 'waiting').reduce((n, l) => n + l.onHand, 0),
   };
+}
+
+/** Cold and dry stock by room and line, the earliest best-before first. */
+function coldOf(ctx: Context, lots: HeldLot[]): PantryView['cold'] {
+  const rows = new Map<string, PantryView['cold'][number]>();
+  for (const l of lots) {
+    const room = ctx.place.rooms.find((r) => r.id === l.roomId)?.label ?? 'no place given';
+    const grams = l.unit === 'g' ? l.onHand : null;
+    const known = rows.get(`${room} ${l.label} ${l.unit}`);
+    if (!known) rows.set(`${room} ${l.label} ${l.unit}`, { room, line: l.label, slug: lineSlug(l.label), count: l.onHand, unit: l.unit, bestBefore: l.bestBefore, grams });
+    else {
+      known.count += l.onHand;
+      if (grams !== null) known.grams = (known.grams ?? 0) + grams;
+      if (l.bestBefore && (!known.bestBefore || l.bestBefore < known.bestBefore)) known.bestBefore = l.bestBefore;
+    }
+  }
+  return [...rows.values()].sort((x, y) => x.room.localeCompare(y.room) || (x.bestBefore ?? '9').localeCompare(y.bestBefore ?? '9'));
 }
 
 /** Addresses of a shelf room, bay by bay. */
@@ -61,8 +76,10 @@ export const addressesOf = (room: StoreRoom): string[] =>
   Array.from({ length: room.bays ?? 0 }, (_, b) => Array.from({ length: room.shelvesPerBay ?? 0 }, (_, s) => `B${b + 1}-S${s + 1}`)).flat();
 const sizeOf = (room: StoreRoom) => ({ widthMm: room.widthMm ?? 900, depthMm: room.depthMm ?? 300, clearMm: room.clearMm ?? 230 });
 
+/** Shelf by shelf from the top, the bays side by side as they stand in the room. */
 function shelvesOf(ctx: Context, room: StoreRoom, lots: HeldLot[], kinds: Map<string, JarKind>): PantryShelf[] {
-  return addressesOf(room).map((address) => {
+  const asSeen = [...addressesOf(room)].sort((a, b) => (a.split('-')[1] as string).localeCompare(b.split('-')[1] as string) || a.localeCompare(b));
+  return asSeen.map((address) => {
     const here = new Map<string, PantryShelf['jars'][number]>();
     for (const lot of lots.filter((l) => l.address === address)) {
       const kind = kinds.get(lot.item ?? '');

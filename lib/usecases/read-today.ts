@@ -28,6 +28,9 @@ export interface TurningLot {
 
 export interface TodayView {
   turning: TurningLot[];
+  /** Past the time its table gives: to be looked at, and cooked or composted today. */
+  past: { name: string; grams: number }[];
+  pastG: number;
   /** Of it, what turns within two days. */
   soonG: number;
   soonBy: string | null;
@@ -57,13 +60,17 @@ export async function readToday(ctx: Context): Promise<TodayView> {
     loadBatches(ctx.db, ctx.place.id, { states: ['cooking', 'filled', 'cooling'] }),
   ]);
   const good = fruit.filter((l) => l.grade !== 'cull');
-  const turning = grouped(ctx, good).sort((a, b) => a.hours - b.hours);
+  const all = grouped(ctx, good).sort((a, b) => a.hours - b.hours);
+  const turning = all.filter((t) => t.hours > 0);
+  const gone = all.filter((t) => t.hours <= 0);
   const soon = turning.filter((t) => t.hours <= 48);
   const sum = (lots: { grams: number }[]) => lots.reduce((g, l) => g + l.grams, 0);
   const onHand = (item: string) => supplies.filter((s) => s.item === item).reduce((n, s) => n + s.onHand, 0);
   const weekdayMinutes = ctx.place.people.map((p) => p.minutes[weekdayIndex(ctx)] ?? 0);
   return {
     turning,
+    past: gone.map((t) => ({ name: `${t.name}, ${t.grade}`, grams: t.grams })),
+    pastG: sum(gone),
     soonG: sum(soon),
     soonBy: soon.at(-1)?.deadline ?? null,
     totalG: sum(turning),
@@ -77,11 +84,14 @@ export async function readToday(ctx: Context): Promise<TodayView> {
 
 const weekdayIndex = (ctx: Context): number => (new Date(`${ctx.today}T12:00:00Z`).getUTCDay() + 6) % 7;
 
-/** Like fruit in one line: same crop, grade and row, the shortest clock first and shown. */
+/** Past, tonight, tomorrow, this week, later: lots of a kind within one of these stand in one line. */
+const urgency = (hours = Number.POSITIVE_INFINITY): number => [0, 24, 48, 120].findIndex((h) => hours <= h);
+
+/** Like fruit in one line: same crop and grade, the shortest clock shown. */
 function grouped(ctx: Context, lots: HeldLot[]): TurningLot[] {
   const groups = new Map<string, HeldLot[]>();
   for (const lot of lots) {
-    const key = [lot.label, lot.grade, Math.floor((lotClock(ctx, lot)?.hours ?? 9e5) / 24)].join('|');
+    const key = [lot.label, lot.grade, urgency(lotClock(ctx, lot)?.hours)].join('|');
     groups.set(key, [...(groups.get(key) ?? []), lot]);
   }
   return [...groups.values()].map((same) => turningOf(ctx, same));

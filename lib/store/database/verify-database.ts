@@ -27,7 +27,9 @@ export async function verifyDatabase(db: Db, address: DatabaseAddress, folder: s
   }
   const missing = [...known].filter((name) => !applied.includes(name));
   if (missing.length > 0) {
-    throw new Error(`The database is not up to date (${missing.join(', ')} is missing). Stop Stillroom and run \`npm start\`.`);
+    throw new Error(
+      `The database is not up to date (${missing.join(', ')} is missing). Stop Stillroom and run \`npm start\`.`,
+    );
   }
 }
 
@@ -35,7 +37,9 @@ async function refuseDamaged(db: Db, path: string): Promise<void> {
   const rows = await db.$queryRawUnsafe<{ quick_check: string }[]>('PRAGMA quick_check(1)');
   const verdict = rows[0]?.quick_check;
   if (verdict !== 'ok') {
-    throw new Error(`${path} is damaged (${verdict}). Put the newest good copy from the backup folder beside it in its place.`);
+    throw new Error(
+      `${path} is damaged (${verdict}). Put the newest good copy from the backup folder beside it in its place.`,
+    );
   }
 }
 

@@ -1,0 +1,224 @@
+import { bothTemperatures, counted } from '#lib/units/format.ts';
+import { celsius } from '#lib/units/quantity.ts';
+import { Button } from './button.tsx';
+import { DataTable } from './data-table.tsx';
+import { Field } from './field.tsx';
+import type { FormAction } from './form-action.ts';
+import styles from './place-trays.module.css';
+import { Problem } from './problem.tsx';
+import { Tray } from './tray.tsx';
+import { TrayTable } from './tray-table.tsx';
+
+type Kitchen = {
+  id: string;
+  label: string;
+  altitudeM: number;
+  burners: readonly { code: string; watts: number }[];
+  pans: readonly { label: string; ml: number; evapGPerMin: number | null }[];
+  canners: readonly { label: string; loads: Readonly<Record<string, number>> }[];
+};
+export type PlaceTraysProps = {
+  view: {
+    place: {
+      kitchens: readonly Kitchen[];
+      rooms: readonly {
+        id: string;
+        label: string;
+        kind: string;
+        bays: number | null;
+        shelvesPerBay: number | null;
+        litres: number | null;
+        crates: number | null;
+        lowC: number | null;
+        highC: number | null;
+      }[];
+      crops: readonly {
+        id: string;
+        label: string;
+        count: number;
+        unit: string;
+        gPerUnit: number;
+        windowFrom: string;
+        windowTo: string;
+        plantings: readonly { row: string }[];
+      }[];
+      containers: readonly { id: string; label: string; tareG: number }[];
+    };
+    foods: readonly { id: string; name: string }[];
+    supplies: readonly { item: string; label: string; qty: number; unit: string }[];
+    water: readonly { kitchenId: string; centiC: number }[];
+  };
+  items: readonly { item: string; label: string }[];
+  actions: { addCrop: FormAction; bringIn: FormAction; noteWater: FormAction };
+  ids: readonly string[];
+  id: string;
+  said: string | null;
+  refused: string | null;
+};
+
+/** Kitchens with today's boiling water, what is on hand, crops and rows, stores. */
+export function PlaceTrays({ view, items, actions, ids, id, said, refused }: PlaceTraysProps) {
+  const { place } = view;
+  return (
+    <>
+      {refused ? <Problem title="Not changed">{refused}</Problem> : null}
+      {said ? <p role="status">{said}</p> : null}
+      <TrayTable columns="equal">
+        {place.kitchens.map((k, i) => (
+          <Tray key={k.id} title={k.label}>
+            <KitchenFacts kitchen={k} centiC={view.water.filter((w) => w.kitchenId === k.id).at(-1)?.centiC ?? null} />
+            <form action={actions.noteWater} className={styles.line}>
+              <input type="hidden" name="id" value={ids[i]} />
+              <input type="hidden" name="kitchenId" value={k.id} />
+              <Field name="centiC" label="Water boils today at" unit="°C" inputMode="decimal" required />
+              <Button kind="quiet">Note it</Button>
+            </form>
+          </Tray>
+        ))}
+        <Tray title="On hand">
+          <DataTable
+            caption="Supplies on hand"
+            hideCaption
+            none="Nothing has come in yet: jars, lids and sugar first."
+            columns={[
+              { key: 'what', label: 'What' },
+              { key: 'qty', label: 'On hand', numeric: true },
+            ]}
+            rows={view.supplies.map((s) => ({
+              id: s.item,
+              cells: { what: s.label, qty: s.unit === 'g' ? `${(s.qty / 1000).toFixed(2)} kg` : `${s.qty} ${s.unit}` },
+            }))}
+          />
+          <form action={actions.bringIn}>
+            <input type="hidden" name="id" value={id} />
+            <Field
+              as="select"
+              name="item"
+              label="Something came in"
+              required
+              options={items.map((s) => ({ value: s.item, label: s.label }))}
+            />
+            <Field
+              name="qty"
+              label="How much"
+              hint="In the unit named beside it: grams, millilitres, lids or jars"
+              inputMode="decimal"
+              required
+            />
+            <Field name="supplier" label="From whom" maxLength={80} />
+            <Button kind="quiet">Bring it in</Button>
+          </form>
+        </Tray>
+        <Tray title="Crops and rows">
+          <DataTable
+            caption="Crops"
+            hideCaption
+            none="No crop is on record yet."
+            columns={[
+              { key: 'what', label: 'Crop' },
+              { key: 'rows', label: 'Rows' },
+              { key: 'plants', label: 'Plants', numeric: true },
+              { key: 'kg', label: 'kg in an ordinary year', numeric: true },
+              { key: 'window', label: 'Picked' },
+            ]}
+            rows={place.crops.map((c) => ({
+              id: c.id,
+              cells: {
+                what: c.label,
+                rows: [...new Set(c.plantings.map((p) => p.row))].join(', '),
+                plants: counted(c.count, c.unit),
+                kg: Math.round((c.count * c.gPerUnit) / 1000),
+                window: `${c.windowFrom} to ${c.windowTo}`,
+              },
+            }))}
+          />
+          <details className={styles.more}>
+            <summary>Add a crop</summary>
+            <form action={actions.addCrop}>
+              <Field
+                as="select"
+                name="foodId"
+                label="Fruit"
+                required
+                options={view.foods.map((f) => ({ value: f.id, label: f.name }))}
+              />
+              <Field name="label" label="What you call it" required maxLength={60} />
+              <Field name="row" label="Row" hint="As on the stake: A3, E1" required maxLength={12} />
+              <Field name="count" label="How many" inputMode="numeric" required />
+              <Field
+                as="select"
+                name="unit"
+                label="of"
+                required
+                options={['tree', 'bush', 'plant', 'crown', 'metre of row'].map((u) => ({ value: u, label: u }))}
+              />
+              <Field name="kgPerUnit" label="Kilograms of each in an ordinary year" inputMode="decimal" required />
+              <Field name="windowFrom" type="date" label="First picking day, last year or this" required />
+              <Field name="windowTo" type="date" label="Last picking day" required />
+              <Button kind="quiet">Add the crop</Button>
+            </form>
+          </details>
+        </Tray>
+        <Tray title="Stores and containers">
+          <DataTable
+            caption="Stores"
+            hideCaption
+            columns={[
+              { key: 'what', label: 'Store' },
+              { key: 'size', label: 'Room' },
+              { key: 'temp', label: 'Kept at', numeric: true },
+            ]}
+            rows={place.rooms.map((r) => ({
+              id: r.id,
+              cells: {
+                what: r.label,
+                size: r.bays
+                  ? `${r.bays} bays of ${r.shelvesPerBay} shelves`
+                  : r.litres
+                    ? `${r.litres} L`
+                    : r.crates
+                      ? `${r.crates} crates`
+                      : 'not given',
+                temp: r.lowC === null ? 'not given' : `${r.lowC} to ${r.highC} °C`,
+              },
+            }))}
+          />
+          <p className={styles.tare}>
+            {place.containers.map((c) => `${c.label} ${(c.tareG / 1000).toFixed(3)} kg`).join(' · ')}
+          </p>
+        </Tray>
+      </TrayTable>
+    </>
+  );
+}
+
+function KitchenFacts({ kitchen: k, centiC }: { kitchen: Kitchen; centiC: number | null }) {
+  return (
+    <ul className={styles.facts}>
+      <li>
+        {k.altitudeM} m above the sea ({Math.round(k.altitudeM / 0.3048).toLocaleString('en-GB')} ft)
+      </li>
+      <li>
+        {centiC === null
+          ? 'Today’s boiling water is not noted: the altitude stands in.'
+          : `Water boils at ${bothTemperatures(celsius(centiC / 100))} today`}
+      </li>
+      <li>
+        {counted(k.burners.length, 'burner')}: {k.burners.map((b) => `${(b.watts / 1000).toFixed(1)} kW`).join(', ')}
+      </li>
+      <li>
+        {k.pans.map((p) => `${p.label}${p.evapGPerMin ? ` (boils off ${p.evapGPerMin} g a minute)` : ''}`).join(', ')}
+      </li>
+      <li>
+        {k.canners
+          .map(
+            (c) =>
+              `${c.label}: ${Object.entries(c.loads)
+                .map(([j, n]) => `${n} ${j}`)
+                .join(' or ')} a load`,
+          )
+          .join('; ')}
+      </li>
+    </ul>
+  );
+}

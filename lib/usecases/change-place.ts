@@ -1,0 +1,87 @@
+/** What a household changes about its place: crops and rows, things bought, today's boiling water. */
+import type { Act } from '#lib/ledger/entry.ts';
+import { receiveSupply } from '#lib/ledger/acts/receive-supply.ts';
+import { foodCode } from '#lib/ledger/lot-code.ts';
+import type { LotKind, LotUnit } from '#lib/ledger/lot.ts';
+import { loadActs } from '#lib/store/act-store.ts';
+import { writeAct, type Written } from '#lib/store/ledger-store.ts';
+import { addCrop } from '#lib/store/place-store.ts';
+import { roomOfKind } from '#lib/store/place.ts';
+import type { Context } from './context.ts';
+
+/** What can be bought in, with its unit and the letters of its receipt. */
+export const SUPPLY_ITEMS: readonly { item: string; label: string; kind: Extract<LotKind, 'supply' | 'lids' | 'empties'>; unit: LotUnit; what: string }[] = [
+  { item: 'sugar', label: 'Sugar', kind: 'supply', unit: 'g', what: 'SUG' },
+  { item: 'lemon-juice', label: 'Bottled lemon juice', kind: 'supply', unit: 'ml', what: 'LEM' },
+  { item: 'citric-acid', label: 'Citric acid', kind: 'supply', unit: 'g', what: 'CIT' },
+  { item: 'pectin-powder', label: 'Bought pectin powder', kind: 'supply', unit: 'g', what: 'PEC' },
+  { item: 'lid-regular', label: 'Lids, regular', kind: 'lids', unit: 'lid', what: 'LID' },
+  { item: 'lid-wide', label: 'Lids, wide', kind: 'lids', unit: 'lid', what: 'LDW' },
+  { item: 'Q4', label: 'Empty jars, quarter-pint', kind: 'empties', unit: 'jar', what: 'JQT' },
+  { item: 'HP', label: 'Empty jars, half-pint', kind: 'empties', unit: 'jar', what: 'JHP' },
+  { item: 'PT', label: 'Empty jars, pint', kind: 'empties', unit: 'jar', what: 'JPT' },
+  { item: 'QT', label: 'Empty jars, quart', kind: 'empties', unit: 'jar', what: 'JQU' },
+];
+
+export interface Bought {
+  id: string;
+  item: string;
+  qty: number;
+  supplier: string | null;
+}
+
+export async function receive(ctx: Context, b: Bought): Promise<Written<{ code: string; said: string }>> {
+  const known = SUPPLY_ITEMS.find((s) => s.item === b.item);
+  if (!known) return { refused: `"${b.item}" is not on the list of supplies` };
+  const act: Act = { id: b.id, kind: 'receive', day: ctx.today, at: ctx.now.toISOString(), person: null, device: null, note: b.supplier, payload: { ...b }, corrects: null };
+  return writeAct(ctx.db, ctx.place.id, b.id, ctx.enteredAt, async (tx) => {
+    const same = (await loadActs(tx, ctx.place.id, { kinds: ['receive'], from: ctx.today, to: ctx.today })).filter((a) => a.payload.item === b.item).length;
+    const entry = receiveSupply({ act, ...known, number: same + 1, qty: b.qty, roomId: roomOfKind(ctx.place, 'dry')?.id ?? null, details: { supplier: b.supplier } });
+    const code = entry.lots[0]?.code ?? '';
+    return { entry, tell: { code, said: `${known.label} came in as ${code}.` } };
+  });
+}
+
+export interface NewCrop {
+  foodId: string;
+  label: string;
+  row: string;
+  count: number;
+  unit: string;
+  kgPerUnit: number;
+  windowFrom: string;
+  windowTo: string;
+}
+
+/** Adds a crop and its row. A second row of the same crop is added to it. */
+export const plantCrop = (ctx: Context, c: NewCrop): Promise<void> =>
+  ctx.db.$transaction((tx) =>
+    addCrop(tx, ctx.place.id, {
+      code: `${c.foodId}-${foodCode(c.foodId).toLowerCase()}-${c.row.toLowerCase().replace(/[^a-z0-9]+/g, '')}`,
+      foodId: c.foodId,
+      label: c.label,
+      unit: c.unit,
+      count: c.count,
+      gPerUnit: Math.round(c.kgPerUnit * 1000),
+      windowFrom: c.windowFrom,
+      windowTo: c.windowTo,
+      row: c.row,
+    }),
+  );
+
+/** Today's own boiling water: the figure every setting point of the day is reckoned from. */
+export async function readWater(ctx: Context, input: { id: string; kitchenId: string; centiC: number }): Promise<Written<{ said: string }>> {
+  const kitchen = ctx.place.kitchens.find((k) => k.id === input.kitchenId);
+  if (!kitchen) return { refused: 'that kitchen is not here' };
+  const act: Act = { id: input.id, kind: 'receive', day: ctx.today, at: ctx.now.toISOString(), person: null, device: null, note: 'boiling water', payload: { ...input }, corrects: null };
+  return writeAct(ctx.db, ctx.place.id, input.id, ctx.enteredAt, async () => ({
+    entry: {
+      act,
+      lots: [],
+      movements: [],
+      changes: [],
+      readings: [{ id: `${input.id}.water`, batchId: null, kitchenId: kitchen.id, kind: 'water', day: ctx.today, at: act.at, value: input.centiC, unit: '°C', instrument: null, note: null }],
+    },
+    tell: { said: `Water boils at ${(input.centiC / 100).toFixed(1)} °C in the ${kitchen.label.toLowerCase()} today.` },
+  }));
+}
