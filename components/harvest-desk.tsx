@@ -2,6 +2,7 @@
 import { useRouter } from 'next/navigation';
 import { useCallback, useEffect, useState } from 'react';
 import type { PlainDate } from '#lib/units/plain-date.ts';
+import { actId } from './act-id.ts';
 import { dropAct, keepAct, type QueuedAct, queued, sendQueued } from './act-queue.ts';
 import type { FormAction } from './form-action.ts';
 import type { HarvestAct } from './harvest-act.ts';
@@ -21,6 +22,8 @@ export type HarvestDeskProps = {
   said: string | null;
   refused: string | null;
   firstRowId?: string;
+  /** Id of the one act the form without a script can send. */
+  plainId: string;
 };
 
 /** The shed screen with its memory: what is recorded is kept on the device first and sent when the house can be reached. */
@@ -92,7 +95,7 @@ export function HarvestDesk({ placeId, day, action, said, refused, ...pad }: Har
         rows={pad.rows}
         onLook={(rowId) =>
           record({
-            id: crypto.randomUUID(),
+            id: actId(),
             rowId,
             day,
             readings: [],

@@ -30,13 +30,15 @@ export type HarvestPadProps = {
   action?: FormAction;
   /** Row chosen already, e.g. from the picking list. */
   firstRowId?: string;
+  /** Id of the one act the form without a script can send. */
+  plainId?: string;
 };
 
 /**
  * The shed screen: choose the row, type what the scale says bucket by bucket, say the grades, record. Digits are kept on the
  * device as they are typed. One bucket is 4 taps and 4 keys.
  */
-export function HarvestPad({ rows, containers, day, queue, onRecord, action, firstRowId }: HarvestPadProps) {
+export function HarvestPad({ rows, containers, day, queue, onRecord, action, firstRowId, plainId }: HarvestPadProps) {
   const [pad, tap] = useReducer(afterTap, emptyPad(containers[0]?.id ?? ''));
   const [said, setSaid] = useState<{ ok: boolean; text: string } | null>(null);
   const [sending, setSending] = useState(false);
@@ -86,7 +88,7 @@ export function HarvestPad({ rows, containers, day, queue, onRecord, action, fir
     <>
       <noscript>
         <style>{'[data-pad]{display:none}'}</style>
-        <HarvestPlainForm rows={rows} containers={containers} day={day} action={action} />
+        <HarvestPlainForm rows={rows} containers={containers} day={day} action={action} plainId={plainId} />
       </noscript>
       <div className={styles.pad} data-pad>
         <p className={styles.queue}>

@@ -10,17 +10,19 @@ export type HarvestPlainFormProps = {
   containers: readonly PadContainer[];
   day: PlainDate;
   action?: FormAction | undefined;
+  plainId?: string | undefined;
 };
 
 /**
  * The shed screen without a script: one bucket a time. Fields: `day, row, gross, unit, container, containerCount`, one weight for
  * each grade but the best (`grade-blemished`, `grade-soft`, `grade-cull`; the rest is perfect), `groundFall`.
  */
-export function HarvestPlainForm({ rows, containers, day, action }: HarvestPlainFormProps) {
+export function HarvestPlainForm({ rows, containers, day, action, plainId }: HarvestPlainFormProps) {
   const rowChoices = rows.map((r) => ({ value: r.id, label: `${r.cropLabel}, ${r.label}` }));
   return (
     <form action={action}>
       <input type="hidden" name="day" value={day} />
+      <input type="hidden" name="id" value={plainId ?? ''} />
       <Field as="select" name="row" label="Row" options={rowChoices} required />
       <Field name="gross" label="What the scale says" inputMode="decimal" required />
       <Field

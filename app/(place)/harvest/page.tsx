@@ -1,3 +1,4 @@
+import { randomUUID } from 'node:crypto';
 import type { Metadata } from 'next';
 import { AnswerHeading } from '#components/answer-heading.tsx';
 import { HarvestDesk } from '#components/harvest-desk.tsx';
@@ -22,6 +23,7 @@ export default async function HarvestPage({ searchParams }: { searchParams: Prom
         day={context.today}
         placeId={context.place.id}
         action={recordPlainHarvest}
+        plainId={randomUUID()}
         said={said ?? null}
         refused={refused ?? null}
         {...(row ? { firstRowId: row } : {})}

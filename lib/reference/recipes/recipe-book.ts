@@ -2,9 +2,11 @@
 import { DRIED, FREEZER_JAMS, FRIDGE_JAMS, FROZEN } from './cold-and-dry.ts';
 import { JAMS } from './jams.ts';
 import { JELLIES } from './jellies.ts';
-import { JUICES, MIXED, PIE_FILLINGS, SAUCES, TOMATOES, WHOLE_FRUIT } from './packed-fruit.ts';
+import { PIE_FILLINGS, TOMATOES } from './pies-and-tomatoes.ts';
 import type { Recipe } from './recipe.ts';
+import { JUICES, MIXED, SAUCES } from './sauces-and-juices.ts';
 import { BUTTERS, CONSERVES, MARMALADES, PASTES, PRESERVES } from './thick-spreads.ts';
+import { WHOLE_FRUIT } from './whole-fruit.ts';
 
 export const RECIPES: readonly Recipe[] = [
   ...JAMS,

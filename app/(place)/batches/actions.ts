@@ -1,0 +1,40 @@
+'use server';
+import { revalidatePath } from 'next/cache';
+import { redirect } from 'next/navigation';
+import type { z } from 'zod';
+import { BATCH_LISTS, batchAskForm, fillForm, processForm, readingForm, sealForm, startForm } from '#lib/forms/batch.ts';
+import { parseForm } from '#lib/forms/parse-form.ts';
+import { batchAskOf } from '#lib/usecases/batch-ask-of-form.ts';
+import { checkSeals, fillBatch, logReading, processLoad, type Told } from '#lib/usecases/batch-flow.ts';
+import type { Context } from '#lib/usecases/context.ts';
+import { startBatches } from '#lib/usecases/start-batches.ts';
+import { placeContext } from '../../place-context.ts';
+
+export async function start(data: FormData): Promise<void> {
+  const context = await placeContext();
+  const back = new URLSearchParams([...data.entries()].filter(([k]) => !k.startsWith('$') && k !== 'id').map(([k, v]) => [k, String(v)]));
+  const id = parseForm(startForm, data);
+  const ask = parseForm(batchAskForm, data, BATCH_LISTS);
+  const wrong = [id, ask].flatMap((p) => (p.ok ? [] : Object.values(p.state.fields).flat()));
+  if (!id.ok || !ask.ok) return redirect(`/batches/new?${back}&${new URLSearchParams({ refused: wrong.join('; ') })}`);
+  const done = await startBatches(context, id.value.id, batchAskOf(ask.value));
+  revalidatePath('/', 'layout');
+  if ('refused' in done) return redirect(`/batches/new?${back}&${new URLSearchParams({ refused: done.refused })}`);
+  redirect(`/batches/${done.done.codes[0]}?${new URLSearchParams({ said: done.done.said })}`);
+}
+
+export const read = async (data: FormData): Promise<void> => act(readingForm, data, logReading);
+export const fill = async (data: FormData): Promise<void> => act(fillForm, data, fillBatch);
+export const process = async (data: FormData): Promise<void> => act(processForm, data, processLoad, ['codes']);
+export const seal = async (data: FormData): Promise<void> => act(sealForm, data, checkSeals);
+
+type Done = { done: Told } | { refused: string };
+
+async function act<T>(schema: z.ZodType<T>, data: FormData, run: (ctx: Context, value: T) => Promise<Done>, lists: readonly string[] = []): Promise<void> {
+  const context = await placeContext();
+  const code = String(data.get('back') ?? data.get('code') ?? '');
+  const parsed = parseForm(schema, data, lists);
+  const done: Done = parsed.ok ? await run(context, parsed.value) : { refused: Object.values(parsed.state.fields).flat().join('; ') };
+  revalidatePath('/', 'layout');
+  redirect(`/batches/${encodeURIComponent(code)}?${new URLSearchParams('refused' in done ? { refused: done.refused } : { said: done.done.said })}`);
+}

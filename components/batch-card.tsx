@@ -1,0 +1,140 @@
+import { fahrenheit } from '#lib/units/convert.ts';
+import { bothMasses } from '#lib/units/format.ts';
+import { celsius } from '#lib/units/quantity.ts';
+import styles from './batch-card.module.css';
+import { BatchNow } from './batch-now.tsx';
+import { DataTable } from './data-table.tsx';
+import type { FormAction } from './form-action.ts';
+import { Tray } from './tray.tsx';
+import { TrayTable } from './tray-table.tsx';
+
+export type BatchSheetShown = {
+  rawG: number;
+  preparedG: number;
+  trimG: number;
+  doses: readonly { name: string; grams: number }[];
+  mixG: number;
+  finalG: number | null;
+  boilOffG: number | null;
+  boilMin: number | null;
+  brix: number | null;
+  stopC: number | null;
+  waterC: number | null;
+  jars: number;
+  partialG: number;
+  jarLabel: string | null;
+  shelf: boolean;
+  processMin: number | null;
+  sterile: boolean;
+  headspaceIn: number | null;
+  headspaceMm: number | null;
+  reasons: readonly string[];
+  ways: readonly string[];
+  household: boolean;
+  steps: readonly { text: string; caution: string | null }[];
+};
+export type BatchShown = {
+  code: string;
+  label: string;
+  state: string;
+  sheet: BatchSheetShown | null;
+  inputs: readonly { code: string; grams: number }[];
+  readings: readonly { at: string; kind: string; value: number; unit: string }[];
+  log: readonly { at: string; what: string }[];
+  jars: readonly { code: string; onHand: number; kind: string; seal: string | null; process: string | null; address: string | null; hold: string | null }[];
+  partial: { grams: number; useBy: string | null } | null;
+  processEndsInMs: number | null;
+  hoursOut: number | null;
+  sealState: 'early' | 'due' | 'red' | 'locked' | null;
+  address: { suggested: string; addresses: readonly string[] } | null;
+  sharing: readonly { code: string; label: string }[];
+};
+export type BatchCardProps = {
+  view: BatchShown;
+  actions: { read: FormAction; fill: FormAction; process: FormAction; seal: FormAction };
+  ids: readonly string[];
+  /** Milliseconds since 1970 when the page was made; timers end relative to it. */
+  renderedAt: number;
+};
+
+/** One batch: what to do now, its figures, its jars and its log. */
+export function BatchCardView(props: BatchCardProps) {
+  const { view } = props;
+  return (
+    <>
+      <BatchNow {...props} />
+      <TrayTable columns="equal">
+        {view.sheet ? <SheetTray sheet={view.sheet} /> : null}
+        <Tray title="Jars and log">
+          {view.jars.length > 0 ? (
+            <DataTable
+              caption="Jars of this batch"
+              hideCaption
+              columns={[
+                { key: 'lot', label: 'Lot' },
+                { key: 'left', label: 'Left', numeric: true },
+                { key: 'state', label: 'Process, seal' },
+                { key: 'where', label: 'Where' },
+              ]}
+              rows={view.jars.map((j) => ({
+                id: j.code,
+                cells: { lot: <a href={`/trace/${j.code}`}>{j.code}</a>, left: j.onHand, state: [j.process, j.seal, j.hold ? `on hold: ${j.hold}` : null].filter(Boolean).join(', ') || 'none asked', where: j.address ?? 'not shelved' },
+              }))}
+            />
+          ) : null}
+          {view.partial && view.partial.grams > 0 ? (
+            <p>
+              Partial jar in the fridge: {bothMasses(view.partial.grams)}, use by {view.partial.useBy}.
+            </p>
+          ) : null}
+          <ol className={styles.log}>
+            {view.log.map((l, i) => (
+              <li key={`${l.at}-${i}`}>
+                <time dateTime={l.at}>{l.at.slice(11, 16)}</time> {l.what}
+              </li>
+            ))}
+          </ol>
+          {view.inputs.length > 0 ? (
+            <p className={styles.quiet}>
+              From{' '}
+              {view.inputs.map((x, i) => (
+                <span key={x.code}>
+                  {i > 0 ? ', ' : ''}
+                  <a href={`/trace/${x.code}`}>{x.code}</a>
+                </span>
+              ))}
+            </p>
+          ) : null}
+        </Tray>
+      </TrayTable>
+    </>
+  );
+}
+
+function SheetTray({ sheet: s }: { sheet: BatchSheetShown }) {
+  const rows: [string, string][] = [
+    ['Fruit as weighed', bothMasses(s.rawG)],
+    ['Prepared', bothMasses(s.preparedG)],
+    ...s.doses.map((d): [string, string] => [d.name, bothMasses(d.grams)]),
+    ['Mix', bothMasses(s.mixG)],
+    ...(s.finalG ? [['Pan weight to stop at', bothMasses(s.finalG)] as [string, string]] : []),
+    ...(s.boilOffG ? [['To boil off', bothMasses(s.boilOffG)] as [string, string]] : []),
+    ...(s.boilMin ? [['Minutes at a full boil', `about ${s.boilMin}`] as [string, string]] : []),
+    ...(s.stopC ? [['Temperature, a guide', `${s.stopC.toFixed(1)} °C · ${fahrenheit(celsius(s.stopC)).toFixed(1)} °F`] as [string, string]] : []),
+    ...(s.jars ? [['Jars', `${s.jars} ${s.jarLabel ?? 'packs'}${s.partialG > 0 ? ` and ${s.partialG} g` : ''}`] as [string, string]] : []),
+    ...(s.processMin ? [['Process', `${s.processMin} min at a full boil`] as [string, string]] : []),
+    ...(s.headspaceIn ? [['Headspace', `${s.headspaceIn === 0.25 ? '¼' : s.headspaceIn === 0.5 ? '½' : s.headspaceIn} in · ${s.headspaceMm} mm`] as [string, string]] : []),
+  ];
+  return (
+    <Tray title="The sheet">
+      <dl className={styles.facts}>
+        {rows.map(([what, value]) => (
+          <div key={what}>
+            <dt>{what}</dt>
+            <dd>{value}</dd>
+          </div>
+        ))}
+      </dl>
+    </Tray>
+  );
+}

@@ -1,0 +1,54 @@
+/**
+ * The three verdicts every jar carries, kept apart because a sealed lid proves nothing about time, acid or jar: process
+ * (`as tested`, `not as tested`, `unknown`), seal, and hold. Clocks in hours after the jars came out: look at 12, late from
+ * 20, closed at 24 (MSU sheets on seals and on reprocessing; the 20 is this project's).
+ */
+export type ProcessVerdict = 'as tested' | 'not as tested' | 'unknown';
+export type SealVerdict = 'too early' | 'to be checked' | 'late' | 'sealed' | 'not sealed' | 'unverified';
+
+export interface ProcessRecord {
+  /** Minutes of the printed row; null when no row applies. */
+  readonly required: number | null;
+  /** Minutes kept at a full boil; null when nobody wrote them down. */
+  readonly kept: number | null;
+  readonly deviations: readonly string[];
+}
+
+export function processVerdict({ required, kept, deviations }: ProcessRecord): ProcessVerdict {
+  if (required === null || deviations.length > 0) return 'not as tested';
+  if (kept === null || !Number.isFinite(kept)) return 'unknown';
+  return kept >= required ? 'as tested' : 'not as tested';
+}
+
+export const SEAL_CLOCK = { dueH: 12, lateH: 20, closedH: 24 } as const;
+
+export interface SealRecord {
+  readonly hoursOut: number;
+  /** What somebody saw; null while nobody looked. */
+  readonly sealed: boolean | null;
+}
+
+export function sealVerdict({ hoursOut, sealed }: SealRecord): SealVerdict {
+  if (sealed !== null) return sealed ? 'sealed' : 'not sealed';
+  if (hoursOut >= SEAL_CLOCK.closedH) return 'unverified';
+  if (hoursOut >= SEAL_CLOCK.lateH) return 'late';
+  return hoursOut >= SEAL_CLOCK.dueH ? 'to be checked' : 'too early';
+}
+
+export type UnsealedWay = 'fridge' | 'freezer' | 'process again' | 'discard';
+
+/** What may be done with a jar that did not seal. Processing again takes a new lid and the full time. */
+export function unsealedWays(hoursOut: number, hasProcessRow: boolean): UnsealedWay[] {
+  if (!(hoursOut <= SEAL_CLOCK.closedH)) return ['discard'];
+  return hasProcessRow ? ['fridge', 'freezer', 'process again'] : ['fridge', 'freezer'];
+}
+
+export interface HoldVerdict {
+  readonly held: boolean;
+  readonly reasons: readonly string[];
+}
+
+/** Hold: anything open against the lot stops use and sale until somebody decides. */
+export function holdVerdict(reasons: readonly string[]): HoldVerdict {
+  return { held: reasons.length > 0, reasons };
+}

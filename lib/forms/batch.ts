@@ -1,0 +1,62 @@
+/** The batch sheet's forms. */
+import { z } from 'zod';
+import { actId, count, massG, number, optional, word } from './fields.ts';
+
+const grams = (what: string, max = 200_000) => massG({ what, min: 0, max });
+
+/** What stands in the sheet's address: recipe, lots with their weights, and what the cook set. Weights in kg as typed. */
+export const batchAskForm = z.object({
+  recipe: word('the recipe'),
+  lot: z.array(z.string().max(200)).min(1, 'choose the fruit first'),
+  kg: z.array(number({ what: 'a weight', min: 0, max: 2000 })),
+  trim: optional(number({ what: 'the trim', min: 0, max: 500 })),
+  brix: optional(number({ what: 'the refractometer', min: 1, max: 85 })),
+  water: optional(number({ what: 'the boiling water', min: 80, max: 103 })),
+  pan: z.string().max(60).optional(),
+  kitchen: z.string().max(120).optional(),
+  jar: z.string().max(20).optional(),
+  batches: optional(count({ what: 'how many batches', min: 1, max: 20 })),
+  sugar: optional(number({ what: 'the sugar for each batch', min: 0, max: 30 })),
+  addwater: optional(number({ what: 'the water for each batch', min: 0, max: 30 })),
+});
+export type BatchAskForm = z.infer<typeof batchAskForm>;
+export const BATCH_LISTS = ['lot', 'kg'] as const;
+
+export const startForm = z.object({ id: actId });
+
+export const readingForm = z.object({
+  id: actId,
+  code: word('the batch'),
+  kind: z.enum(['temperature', 'weight', 'brix', 'set-test']),
+  value: number({ what: 'the reading', min: 0, max: 200 }),
+});
+
+export const fillForm = z.object({
+  id: actId,
+  code: word('the batch'),
+  jars: count({ what: 'jars filled', min: 0, max: 500 }),
+  partialG: grams('the partial jar'),
+  skimmingsG: grams('the skimmings'),
+  panLossG: grams('what stuck to the pan'),
+  trimG: optional(grams('the trim')),
+  keepTrim: z.enum(['on', 'true']).optional().transform((v) => v !== undefined),
+});
+
+export const processForm = z.object({
+  id: actId,
+  codes: z.array(z.string().max(60)).min(1, 'no batch was named'),
+  step: z.enum(['boiling', 'out']),
+  minutes: optional(count({ what: 'minutes at a full boil', min: 0, max: 600 })),
+  deviation: z.string().trim().max(120).optional().transform((v) => v || null),
+});
+
+export const sealForm = z.object({
+  id: actId,
+  code: word('the batch'),
+  unsealed: z
+    .string()
+    .trim()
+    .regex(/^(\d+([ ,]+\d+)*)?$/, 'numbers of the jars that gave, with commas between')
+    .transform((t) => (t === '' ? [] : t.split(/[ ,]+/).map(Number))),
+  address: word('the shelf', 20),
+});

@@ -1,0 +1,67 @@
+/** Which recipes of the book this fruit may become here, and where each would go. */
+import { storageClass } from '#lib/batch/gate.ts';
+import { RECIPES } from '#lib/reference/recipes/recipe-book.ts';
+import type { Recipe } from '#lib/reference/recipes/recipe.ts';
+import type { JarSize } from '#lib/reference/jar-sizes.ts';
+import { loadLots } from '#lib/store/ledger-store.ts';
+import { mainKitchen } from '#lib/store/place.ts';
+import { feet } from '#lib/units/convert.ts';
+import type { Context } from './context.ts';
+
+export interface RecipeChoice {
+  id: string;
+  title: string;
+  kind: string;
+  /** "shelf, 10 min here", "freezer", "no tested process: freeze it". */
+  goes: string;
+  standing: 'published' | 'house recipe';
+  note: string | null;
+}
+
+export interface FruitChoice {
+  id: string;
+  code: string;
+  label: string;
+  grade: string;
+  grams: number;
+  chosen: boolean;
+}
+
+export interface ChooserView {
+  fruit: FruitChoice[];
+  recipes: RecipeChoice[];
+}
+
+export async function readChooser(ctx: Context, lotIds: readonly string[]): Promise<ChooserView> {
+  const lots = (await loadLots(ctx.db, ctx.place.id, { kinds: ['fruit'] })).filter((l) => l.grade !== 'cull');
+  const chosen = lots.filter((l) => lotIds.includes(l.id));
+  const foods = new Set(chosen.map((l) => l.foodId));
+  const kitchen = mainKitchen(ctx.place);
+  const fitting = RECIPES.filter((r) => foods.size > 0 && r.fruits.some((p) => p.share.low > 0 && p.foodIds.some((id) => foods.has(id))) && [...foods].every((f) => r.fruits.some((p) => p.foodIds.includes(f ?? ''))));
+  return {
+    fruit: lots.map((l) => ({ id: l.id, code: l.code, label: l.label, grade: l.grade ?? '', grams: l.onHand, chosen: lotIds.includes(l.id) })),
+    recipes: kitchen ? fitting.map((r) => choiceOf(r, chosen[0]?.foodId ?? '', feet(kitchen.altitudeM))) : [],
+  };
+}
+
+function choiceOf(recipe: Recipe, foodId: string, altitudeFt: number): RecipeChoice {
+  const verdict = storageClass({
+    recipe,
+    fruit: [{ foodId, grams: 1000, grade: 'perfect', groundFall: false }],
+    jar: { size: (recipe.jarSizes[0] ?? 'half-pint') as JarSize, madeForCanning: true },
+    altitudeFt,
+    method: 'boiling-water',
+    asWritten: true,
+    acidDoseGiven: true,
+  });
+  const cold = verdict.ways.find((w) => w !== 'shelf');
+  const needs = verdict.needs.includes('ph-reading') ? ', once a pH reading allows it' : '';
+  return {
+    id: recipe.id,
+    title: recipe.title,
+    kind: recipe.kind.replaceAll('-', ' '),
+    goes: verdict.shelf || verdict.needs.length > 0 ? `shelf, ${verdict.process?.minutes} min here${needs}` : cold ? `${cold}` : 'no published way to keep it',
+    standing: recipe.origin.standing === 'published' ? 'published' : 'house recipe',
+    note: verdict.shelf ? null : (verdict.reasons[0] ?? null),
+  };
+}

@@ -1,0 +1,97 @@
+/** Batches on the go and lately made, and one batch with all that belongs to it. */
+import type { BatchRecord, ReadingRecord } from '#lib/ledger/batch-record.ts';
+import type { HeldLot } from '#lib/ledger/lot.ts';
+import { batchOfCode, loadBatches, readingsOf } from '#lib/store/batch-store.ts';
+import { loadLots } from '#lib/store/ledger-store.ts';
+import { SEAL_HOURS, sheetOf } from './batch-flow.ts';
+import type { Context } from './context.ts';
+import type { FrozenSheet } from './frozen-sheet.ts';
+import { suggestAddress } from './read-pantry.ts';
+
+export interface BatchCard {
+  code: string;
+  label: string;
+  state: BatchRecord['state'];
+  day: string;
+}
+export interface BatchesView {
+  going: BatchCard[];
+  done: BatchCard[];
+}
+
+export async function readBatches(ctx: Context): Promise<BatchesView> {
+  const card = ({ code, label, state, day }: BatchRecord): BatchCard => ({ code, label, state, day });
+  const [going, done] = await Promise.all([
+    loadBatches(ctx.db, ctx.place.id, { states: ['cooking', 'filled', 'cooling'] }),
+    loadBatches(ctx.db, ctx.place.id, { states: ['jarred'], take: 30 }),
+  ]);
+  return { going: going.map(card), done: done.map(card) };
+}
+
+export interface BatchView {
+  code: string;
+  label: string;
+  state: BatchRecord['state'];
+  day: string;
+  sheet: FrozenSheet | null;
+  inputs: { code: string; grams: number }[];
+  readings: { at: string; kind: string; value: number; unit: string }[];
+  log: { at: string; what: string }[];
+  jars: { code: string; onHand: number; kind: string; seal: string | null; process: string | null; address: string | null; hold: string | null }[];
+  partial: { grams: number; useBy: string | null } | null;
+  /** ISO instant the process clock ends, on the real clock of the person looking; null when it does not run. */
+  processEndsInMs: number | null;
+  hoursOut: number | null;
+  sealState: 'early' | 'due' | 'red' | 'locked' | null;
+  address: { suggested: string; addresses: string[] } | null;
+  /** Other filled batches that could share the load. */
+  sharing: BatchCard[];
+  kitchen: string;
+}
+
+export async function readBatch(ctx: Context, code: string): Promise<BatchView | null> {
+  const batch = await batchOfCode(ctx.db, ctx.place.id, code);
+  if (!batch) return null;
+  const [readings, lots, filled] = await Promise.all([
+    readingsOf(ctx.db, ctx.place.id, { batchId: batch.id }),
+    loadLots(ctx.db, ctx.place.id, { batchId: batch.id, emptied: true }),
+    loadBatches(ctx.db, ctx.place.id, { states: ['filled'] }),
+  ]);
+  const jars = lots.filter((l) => l.unit === 'jar' || l.unit === 'pack');
+  const partial = lots.find((l) => l.kind === 'cold-jars' && l.unit === 'g');
+  const own = batch.formulaVersion !== 'season';
+  const hoursOut = batch.outAt ? (ctx.now.getTime() - Date.parse(batch.outAt)) / 3_600_000 : null;
+  const first = jars.find((l) => l.kind === 'jars');
+  return {
+    code: batch.code,
+    label: batch.label,
+    state: batch.state,
+    day: batch.day,
+    sheet: own ? sheetOf(batch) : null,
+    inputs: inputLots(batch),
+    readings: readings.map(readingOf),
+    log: batch.log,
+    jars: jars.map(jarOf),
+    partial: partial ? { grams: partial.onHand, useBy: partial.bestBefore } : null,
+    processEndsInMs: own ? processEndsIn(ctx, batch) : null,
+    hoursOut,
+    sealState: batch.state === 'cooling' && hoursOut !== null ? sealStateOf(hoursOut) : null,
+    address: batch.state === 'cooling' && first ? await suggestAddress(ctx, first) : null,
+    sharing: filled.filter((b) => b.code !== batch.code).map(({ code: c, label, state, day }) => ({ code: c, label, state, day })),
+    kitchen: ctx.place.kitchens.find((k) => k.id === batch.kitchenId)?.label ?? '',
+  };
+}
+
+const inputLots = (b: BatchRecord): { code: string; grams: number }[] => (Array.isArray(b.inputs.lots) ? (b.inputs.lots as { code: string; grams: number }[]) : []);
+const readingOf = (r: ReadingRecord) => ({ at: r.at, kind: r.kind, value: r.value / 100, unit: r.unit });
+const jarOf = (l: HeldLot) => ({ code: l.code, onHand: l.onHand, kind: l.kind, seal: l.seal, process: l.process, address: l.address, hold: l.hold });
+
+/** Milliseconds from now to the end of the process, on the place's own clock. */
+function processEndsIn(ctx: Context, b: BatchRecord): number | null {
+  const started = b.result.boilingAt;
+  const minutes = sheetOf(b).processMin;
+  if (b.state !== 'filled' || typeof started !== 'string' || minutes === null) return null;
+  return Date.parse(started) + minutes * 60_000 - ctx.now.getTime();
+}
+
+const sealStateOf = (hours: number): BatchView['sealState'] => (hours < SEAL_HOURS.due ? 'early' : hours < SEAL_HOURS.red ? 'due' : hours <= SEAL_HOURS.locked ? 'red' : 'locked');

@@ -1,0 +1,67 @@
+/** The sheet page: what was typed into the address, worked out. */
+import { BATCH_LISTS, batchAskForm } from '#lib/forms/batch.ts';
+import { isRefusal, type Refusal } from '#lib/ledger/entry.ts';
+import { RECIPES } from '#lib/reference/recipes/recipe-book.ts';
+import { counted, kilograms } from '#lib/units/format.ts';
+import { batchAskOf } from './batch-ask-of-form.ts';
+import type { Context } from './context.ts';
+import { type Draft, draftBatch } from './draft-batch.ts';
+import { type DraftView, draftView } from './draft-view.ts';
+
+type Typed = Record<string, string | string[] | undefined>;
+type Option = { value: string; label: string };
+
+export interface SheetView {
+  answer: string;
+  sub: string;
+  props: {
+    draft: DraftView;
+    typed: { recipe: string; lots: { id: string; label: string; code: string; onHandKg: string; kg: string }[]; trim: string; brix: string; water: string; pan: string; kitchen: string; jar: string; batches: string; sugar: string; addwater: string };
+    pans: Option[];
+    kitchens: Option[];
+    jars: Option[];
+  };
+}
+
+export async function readSheet(ctx: Context, typed: Typed): Promise<SheetView | Refusal> {
+  const lists = Object.fromEntries(BATCH_LISTS.map((k) => [k, [typed[k] ?? []].flat()]));
+  const parsed = batchAskForm.safeParse({ trim: '', brix: '', water: '', batches: '', sugar: '', addwater: '', ...typed, ...lists });
+  if (!parsed.success) return { refused: parsed.error.issues.map((i) => i.message).join('; ') };
+  if (!RECIPES.some((r) => r.id === parsed.data.recipe)) return { refused: `"${parsed.data.recipe}" is not in the book` };
+  const draft = await draftBatch(ctx, batchAskOf(parsed.data));
+  if (isRefusal(draft)) return draft;
+  const view = draftView(draft);
+  const text = (k: string) => (typeof typed[k] === 'string' ? (typed[k] as string) : '');
+  return {
+    answer: answerOf(view),
+    sub: view.final ? `Cook each to ${kilograms(view.final.value)}${view.process ? `, then ${view.process.value} minutes in the canner` : ''}. Every figure opens to what it rests on.` : 'Every figure opens to what it rests on.',
+    props: {
+      draft: view,
+      typed: {
+        recipe: parsed.data.recipe,
+        lots: draft.lots.map(({ lot, grams }) => ({ id: lot.id, label: `${lot.label}, ${lot.grade}`, code: lot.code, onHandKg: (lot.onHand / 1000).toFixed(3), kg: (grams / 1000).toString() })),
+        trim: text('trim'),
+        brix: text('brix'),
+        water: text('water') || (draft.waterFrom === 'reading' ? String(draft.waterC) : ''),
+        pan: draft.pan?.code ?? '',
+        kitchen: draft.kitchen.id,
+        jar: draft.jarKind?.code ?? '',
+        batches: text('batches'),
+        sugar: text('sugar'),
+        addwater: text('addwater'),
+      },
+      pans: draft.kitchen.pans.filter((p) => p.maxFillPercent !== null).map((p) => ({ value: p.code, label: p.label })),
+      kitchens: ctx.place.kitchens.map((k) => ({ value: k.id, label: `${k.label}, ${k.altitudeM} m` })),
+      jars: jarsFor(ctx, draft),
+    },
+  };
+}
+
+const answerOf = (v: DraftView): string =>
+  v.batches > 1
+    ? `${v.title}: ${counted(v.batches, 'batch', 'batches')}, ${counted(v.jars.value, 'jar')} in all`
+    : `${v.title}: ${v.jars.value > 0 ? counted(v.jars.value, v.jarLabel ?? 'pack') : 'nothing to fill yet'}`;
+
+/** Every jar kind with a size in the tables: one too large is offered and answered, not hidden. */
+const jarsFor = (ctx: Context, draft: Draft): Option[] =>
+  draft.recipe.jarSizes.length === 0 ? [] : ctx.place.jarKinds.filter((k) => k.size !== null).map((k) => ({ value: k.code, label: k.label }));

@@ -1,0 +1,53 @@
+/** One look at a place: everything the season ahead is reckoned from, read once and never written. */
+import type { HeldLot } from '#lib/ledger/lot.ts';
+import { loadActs, type StoredAct } from '#lib/store/act-store.ts';
+import { type DatedMovement, loadLots, movementsBetween } from '#lib/store/ledger-store.ts';
+import type { Place } from '#lib/store/place.ts';
+import { newestPlan, type StoredPlan } from '#lib/store/plan-store.ts';
+import { addDays, type PlainDate } from '#lib/units/plain-date.ts';
+import type { Context } from './context.ts';
+
+/** Weeks of the ledger that use is learnt from, and weeks looked ahead. */
+export const SEASON_WEEKS = 52;
+
+export interface SeasonSnapshot {
+  today: PlainDate;
+  place: Place;
+  /** All lots, also those of which nothing is left: movements name them. */
+  lots: HeldLot[];
+  /** Movements of the last 52 weeks and a few days, mistakes and their corrections left out. */
+  movements: DatedMovement[];
+  /** First day anything was recorded, within those weeks. */
+  recordedFrom: PlainDate;
+  /** Pickings and looks of all years, corrected ones left out. */
+  harvests: StoredAct[];
+  /** Use a week as the household stated it. */
+  rates: { line: string; perWeek: number; source: string }[];
+  /** The plan in force, or null. */
+  plan: StoredPlan | null;
+}
+
+export async function seasonSnapshot(ctx: Context): Promise<SeasonSnapshot> {
+  const { db, today, place } = ctx;
+  const from = addDays(today, -7 * SEASON_WEEKS - 7);
+  const [lots, moved, harvests, corrections, rates, plan] = await Promise.all([
+    loadLots(db, place.id, { emptied: true }),
+    movementsBetween(db, place.id, from, today),
+    loadActs(db, place.id, { kinds: ['harvest'], to: today }),
+    loadActs(db, place.id, { kinds: ['correct'] }),
+    db.useRate.findMany({ where: { placeId: place.id }, orderBy: { line: 'asc' } }),
+    newestPlan(db, place.id, today),
+  ]);
+  const wrong = new Set(corrections.flatMap((a) => (a.corrects ? [a.corrects] : [])));
+  const movements = moved.filter((m) => m.kind !== 'correct' && !wrong.has(m.actId));
+  return {
+    today,
+    place,
+    lots,
+    movements,
+    recordedFrom: movements[0]?.day ?? today,
+    harvests: harvests.filter((a) => !wrong.has(a.id)),
+    rates: rates.map((r) => ({ line: r.line, perWeek: r.milliPerWeek / 1000, source: r.source })),
+    plan: plan?.chosen ? plan : null,
+  };
+}
