@@ -59,8 +59,8 @@ export const DEMO_LINES: readonly DemoLine[] = [
   { ...jam, label: 'Quince jelly', recipeId: 'quince-jelly', code: 'QUJ', crops: ['quince'], carry: 4, eaten: 4, given: 5, sold: 8, spoiled: 0, fruitG: 380, trimPercent: 39, makes: [['10-19', 8], ['10-23', 7], ['10-26', 7]], shelves: ['B1-S3'] },
   { ...jam, label: 'Medlar jelly', recipeId: 'medlar-jelly', code: 'MED', crops: ['medlar'], carry: 1, eaten: 1, given: 2, sold: 1, spoiled: 0, fruitG: 450, trimPercent: 45, makes: [['11-16', 9]], shelves: ['B1-S3'] },
   { ...jam, label: 'Seville marmalade (Feb)', recipeId: 'seville-marmalade', code: 'ORA', crops: ['orange-seville'], carry: 3, eaten: 17, given: 7, sold: 15, spoiled: 0, fruitG: 130, waterG: 110, trimPercent: 2, makes: [['02-01', 9], ['02-02', 8], ['02-08', 9], ['02-09', 8], ['02-15', 8]], shelves: ['B1-S4'] },
-  { ...jam, label: 'Damson paste', recipeId: 'damson-paste', code: 'DAP', jar: 'Q4', crops: ['damson'], carry: 0, eaten: 3, given: 5, sold: 6, spoiled: 0, fruitG: 240, sugarG: 100, netG: 158, trimPercent: 14, makes: [['09-27', 16]], shelves: ['B1-S5'] },
-  { ...jam, label: 'Quince paste', recipeId: 'quince-paste', code: 'QUP', jar: 'Q4', crops: ['quince'], carry: 3, eaten: 3, given: 6, sold: 5, spoiled: 0, fruitG: 290, sugarG: 100, netG: 158, trimPercent: 39, makes: [['10-25', 18]], shelves: ['B1-S5'] },
+  { ...jam, label: 'Damson paste', recipeId: 'damson-paste', code: 'DAP', jar: 'Q4', crops: ['damson'], carry: 0, eaten: 3, given: 5, sold: 6, spoiled: 0, fruitG: 240, sugarG: 100, netG: 158, trimPercent: 14, makes: [['09-27', 16]], shelves: ['kitchen-fridge'] },
+  { ...jam, label: 'Quince paste', recipeId: 'quince-paste', code: 'QUP', jar: 'Q4', crops: ['quince'], carry: 3, eaten: 3, given: 6, sold: 5, spoiled: 0, fruitG: 290, sugarG: 100, netG: 158, trimPercent: 39, makes: [['10-25', 18]], shelves: ['kitchen-fridge'] },
   { ...syrup, label: 'Sour cherries in syrup', recipeId: 'sour-cherries-in-syrup', code: 'SCS', jar: 'PT', crops: ['cherry-sour'], carry: 4, eaten: 7, given: 1, sold: 0, spoiled: 0, fruitG: 420, netG: 490, trimPercent: 10, makes: [['07-21', 7], ['07-24', 7]], shelves: ['B3-S4'] },
   { label: 'Apple sauce', recipeId: 'apple-sauce', code: 'APS', jar: 'PT', crops: ['apple-dessert', 'apple-early', 'apple-keeper'], carry: 11, eaten: 22, given: 3, sold: 0, spoiled: 1, fruitG: 680, sugarG: 0, waterG: 60, netG: 495, trimPercent: 22, makes: [['08-30', 9], ['09-27', 36], ['10-18', 9]], shelves: ['B3-S1', 'B3-S2', 'B3-S3'] },
   { ...syrup, label: 'Pears in light syrup', recipeId: 'pears-in-light-syrup', code: 'PES', jar: 'PT', crops: ['pear-early', 'pear-mid', 'pear-late'], carry: 6, eaten: 14, given: 4, sold: 0, spoiled: 2, fruitG: 480, netG: 490, trimPercent: 23, makes: [['09-11', 9], ['09-26', 9], ['09-30', 9], ['10-04', 9], ['10-11', 9]], shelves: ['B3-S5', 'B3-S4'] },
@@ -83,8 +83,12 @@ export const madeInYear = (line: DemoLine): number => line.makes.reduce((n, [, j
 export const leftAtEnd = (line: DemoLine): number =>
   line.carry + madeInYear(line) - line.eaten - line.given - line.sold - line.spoiled;
 export const isGlass = (line: DemoLine): boolean => ['HP', 'Q4', 'PT', 'QT'].includes(line.jar);
-export const lotKindOf = (line: DemoLine): Extract<LotKind, 'jars' | 'frozen' | 'dried'> =>
-  isGlass(line) ? 'jars' : line.jar === 'DR' ? 'dried' : 'frozen';
+/** Fruit paste has no published process: its jars stand in the fridge. */
+export const isShelved = (line: DemoLine): boolean => isGlass(line) && line.shelves[0] !== 'kitchen-fridge';
+export const lotKindOf = (line: DemoLine): Extract<LotKind, 'jars' | 'cold-jars' | 'frozen' | 'dried'> =>
+  isShelved(line) ? 'jars' : isGlass(line) ? 'cold-jars' : line.jar === 'DR' ? 'dried' : 'frozen';
+/** Lines whose fruit may lie above pH 4.2: the season's records hold a reading of each batch (demo value). */
+export const DEMO_PH: Readonly<Record<string, number>> = { MIR: 3.4, PLM: 3.2, PLB: 3.5, PGC: 3.9, MED: 3.6, ORA: 3.1 };
 /** Food of a line, for its colour: that of its first crop, or the bought fruit itself. */
 export const foodOfLine = (line: DemoLine): string =>
   DEMO_CROPS.find((c) => c.code === line.crops[0])?.foodId ?? (line.crops[0] as string);

@@ -1,6 +1,6 @@
 /** A batch of the season's script: inputs drawn oldest first, jars filled, and on the next morning sealed and shelved. */
 import type { BatchRecord } from '#lib/ledger/batch-record.ts';
-import { type Refusal, isRefusal } from '#lib/ledger/entry.ts';
+import { type Entry, isRefusal, type Refusal } from '#lib/ledger/entry.ts';
 import { batchCode, setAsideCode } from '#lib/ledger/lot-code.ts';
 import { type HeldLot, newLot } from '#lib/ledger/lot.ts';
 import { drawOldest } from '#lib/ledger/acts/draw-oldest.ts';
@@ -9,7 +9,7 @@ import { startBatch } from '#lib/ledger/acts/start-batch.ts';
 import { addressFor, type ShelfJar, shelfTaken } from '#lib/ledger/shelf-room.ts';
 import { addDays, type PlainDate } from '#lib/units/plain-date.ts';
 import { demoId } from './demo-ids.ts';
-import { DEMO_LINES, type DemoLine, foodOfLine, isGlass, lotKindOf } from './lines.ts';
+import { DEMO_LINES, DEMO_PH, type DemoLine, foodOfLine, isGlass, isShelved, lotKindOf } from './lines.ts';
 import type { SeasonEvent } from './season-events.ts';
 import { held, type SeasonState, seasonAct, write } from './season-state.ts';
 import { WRENLATCH } from './wrenlatch.ts';
@@ -40,10 +40,16 @@ export function playMake(s: SeasonState, e: Make, day: PlainDate, shrink: boolea
   const inG = found.food.reduce((g, d) => g + d.count, 0) + line.waterG * jars;
   const filling = fillJars(fillingOf(s, e, batch, day, jars, inG, found));
   if (isRefusal(filling)) throw new RangeError(`demo season: ${filling.refused}`);
-  write(s, { ...filling, batchChanges: [{ batchId, state: isGlass(line) ? 'cooling' : 'jarred', filledAt: filling.act.at, outAt: filling.act.at }] });
+  write(s, { ...filling, readings: phReading(s, line, batchId, day), batchChanges: [{ batchId, state: isShelved(line) ? 'cooling' : 'jarred', filledAt: filling.act.at, outAt: filling.act.at }] });
   for (const lot of filling.lots) if (lot.unit !== 'g') s.pieces.set(lot.id, Array.from({ length: jars }, (_, i) => i + 1));
   return true;
 }
+
+const phReading = (s: SeasonState, line: DemoLine, batchId: string, day: PlainDate): NonNullable<Entry['readings']> => {
+  const pH = DEMO_PH[line.code];
+  if (pH === undefined) return [];
+  return [{ id: `${batchId}:ph`, batchId, kitchenId: null, kind: 'ph', day, at: `${day}T21:00:00.000Z`, value: Math.round(pH * 100), unit: 'pH', instrument: 'pH meter, 2-point', note: null }];
+};
 
 const fruitLots = (s: SeasonState, line: DemoLine, day: PlainDate): HeldLot[] =>
   line.crops.flatMap((c) =>
@@ -142,10 +148,10 @@ function fillingOf(s: SeasonState, e: Make, batch: BatchRecord, day: PlainDate, 
     lids: found.lids,
     empties: found.empties,
     bestBefore: addDays(day, 365),
-    roomId: demoId(s.placeId, 'room', glass ? 'stillroom' : (line.shelves[0] as string)),
+    roomId: demoId(s.placeId, 'room', isShelved(line) ? 'stillroom' : (line.shelves[0] as string)),
     fridgeRoomId: null,
     household: true,
-    process: glass ? 'as tested' : null,
+    process: isShelved(line) ? 'as tested' : null,
     details: {},
   };
 }

@@ -5,7 +5,7 @@ import { newLot } from '#lib/ledger/lot.ts';
 import { receiveSupply } from '#lib/ledger/acts/receive-supply.ts';
 import { addDays, type PlainDate, plainDate } from '#lib/units/plain-date.ts';
 import { demoId } from './demo-ids.ts';
-import { DEMO_LINES, foodOfLine, isGlass, lotKindOf } from './lines.ts';
+import { DEMO_LINES, foodOfLine, isGlass, isShelved, lotKindOf } from './lines.ts';
 import { AT_END, OPENING_LIDS, OPENING_SUGAR_G, openingEmpties, type Supply } from './season-events.ts';
 import { type SeasonState, seasonAct, write } from './season-state.ts';
 
@@ -29,10 +29,10 @@ export function playOpening(s: SeasonState, day: PlainDate): void {
       madeOn: made,
       since: `${made}T20:00:00.000Z`,
       bestBefore: addDays(made, 365),
-      roomId: room(glass ? 'stillroom' : (line.shelves[0] as string)),
-      address: glass ? (line.shelves[0] as string) : null,
-      process: glass ? 'as tested' : null,
-      seal: glass ? 'sealed' : null,
+      roomId: room(isShelved(line) ? 'stillroom' : (line.shelves[0] as string)),
+      address: isShelved(line) ? (line.shelves[0] as string) : null,
+      process: isShelved(line) ? 'as tested' : null,
+      seal: isShelved(line) ? 'sealed' : null,
       details: { netG: line.netG, from: 'carried over from 2024' },
     });
     const entry = {

@@ -53,7 +53,7 @@ function bestFirst(
       const table = worth[p]!;
       const value = table[Math.min(table.length - 1, st.total[p]!)]!;
       // Equal worth goes by id, not by position: the order of the products must change nothing.
-      if (value > best || (value === best && pick >= 0 && p < candidates[pick]!)) {
+      if (value > best || (value === best && pick >= 0 && t.products[p]!.id < t.products[candidates[pick]!]!.id)) {
         best = value;
         pick = i;
       }

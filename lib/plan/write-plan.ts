@@ -60,8 +60,10 @@ function putDerived(p: PlanInstance, model: SparseModel, plan: Plan, put: Put): 
     if (model.find('setUp', [recipe], day) !== undefined) put('setUp', [recipe], 1, day);
   }
   for (const m of p.materials) {
-    p.days.forEach((_, day) => put('stock', [m.id], t.stock.get(m.id)?.[day] ?? 0, day));
-    p.days.forEach((_, day) => put('lack', [m.id], dust(t.lack.get(m.id)?.[day]), day));
+    p.days.forEach((_, day) => {
+      put('stock', [m.id], t.stock.get(m.id)?.[day] ?? 0, day);
+      put('lack', [m.id], dust(t.lack.get(m.id)?.[day]), day);
+    });
     if ((m.keepValue ?? 0) > 0)
       put(
         'keep',

@@ -204,6 +204,8 @@ export async function writeEntries(tx: Tx, placeId: string, entries: readonly En
     await tx.lot.update({ where: { id }, data: { onHand, seal, address, roomId, process, hold, details: details as object } });
   await inChunks(entries.flatMap((e) => e.movements.map((m, seq) => fromMovement(placeId, e.act, m, seq))), (data) => tx.movement.createMany({ data }));
   for (const e of entries) for (const change of e.batchChanges ?? []) await changeBatch(tx, change);
+  const readings = entries.flatMap((e) => (e.readings ?? []).map((r) => ({ ...r, placeId, actId: e.act.id, at: new Date(r.at) })));
+  await inChunks(readings, (data) => tx.reading.createMany({ data }));
 }
 
 /** Rebuilds every kept balance from the movements; returns the codes that had drifted (there should be none). */

@@ -79,7 +79,9 @@ export const fillBatch = (ctx: Context, input: FillInput): Promise<Written<Told>
     const act = actOf(ctx, input.id, 'fill', { ...input });
     const panG = (await loadLots(tx, ctx.place.id, { ids: [panLotId(batch.id)] }))[0]?.onHand ?? 0;
     const glass = ctx.place.jarKinds.find((k) => k.code === sheet.jarKind && k.canning);
-    const onShelf = sheet.shelf && glass !== undefined;
+    // A batch that only lacks a reading is processed like the rest and held until the reading is there.
+    const onShelf = glass !== undefined && (sheet.shelf || (sheet.needs.length > 0 && sheet.processMin !== null));
+    const hold = onShelf && !sheet.shelf ? 'not for the shelf before a calibrated pH reading of the cooled product' : null;
     const lids = glass && input.jars > 0 ? await oldest(tx, ctx, 'lids', 'lid-regular', input.jars, 'lids') : [];
     if (isRefusal(lids)) return lids;
     const empties = glass && input.jars > 0 ? await oldest(tx, ctx, 'empties', glass.code, input.jars, `empty ${glass.label} jars`) : [];
@@ -114,7 +116,8 @@ export const fillBatch = (ctx: Context, input: FillInput): Promise<Written<Told>
     const partial = input.partialG > 0 ? `, ${input.partialG} g to the fridge` : '';
     const log = [{ at: act.at, what: `${counted(input.jars, 'jar')} filled${partial}` }];
     const state = onShelf ? ('filled' as const) : ('jarred' as const);
-    return { entry: { ...filling, batchChanges: [{ batchId: batch.id, state, filledAt: act.at, addLog: log }] }, tell: { said: `${counted(input.jars, 'jar')} filled${partial}.` } };
+    const lots = filling.lots.map((l) => (l.kind === 'jars' ? { ...l, hold } : l));
+    return { entry: { ...filling, lots, batchChanges: [{ batchId: batch.id, state, filledAt: act.at, addLog: log }] }, tell: { said: `${counted(input.jars, 'jar')} filled${partial}.` } };
   });
 
 const oldest = async (tx: Tx, ctx: Context, kind: 'lids' | 'empties', item: string, n: number, what: string) => drawOldest(await loadLots(tx, ctx.place.id, { kinds: [kind], item }), n, what);

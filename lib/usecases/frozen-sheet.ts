@@ -20,6 +20,8 @@ export interface FrozenSheet {
   jarKind: string | null;
   jarLabel: string | null;
   shelf: boolean;
+  /** What alone still stands between it and the shelf. */
+  needs: string[];
   processMin: number | null;
   sterile: boolean;
   headspaceIn: number | null;
@@ -58,6 +60,7 @@ export function frozenSheet(draft: Draft, i: number): FrozenSheet {
     jarKind: draft.jarKind?.code ?? null,
     jarLabel: draft.jarKind?.label ?? null,
     shelf: sheet.storage.shelf,
+    needs: [...sheet.storage.needs],
     processMin: sheet.process?.minutes.value ?? null,
     sterile: sheet.process?.steriliseMin !== null && sheet.process !== null,
     headspaceIn: sheet.process?.headspaceIn.value ?? null,

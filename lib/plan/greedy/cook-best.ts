@@ -67,7 +67,8 @@ function candidate(
   at: { recipe: PlanRecipe; mode: RecipeMode; loads: number },
 ): Candidate[] {
   const { recipe, mode, loads } = at;
-  if ((s.batches.get(`${recipe.id}|${day}`) ?? 0) >= recipe.maxBatchesPerDay) return [];
+  const exact = s.p.pins?.find((x) => x.exact && x.recipe === recipe.id && x.day === day);
+  if ((s.batches.get(`${recipe.id}|${day}`) ?? 0) >= (exact?.batches ?? recipe.maxBatchesPerDay)) return [];
   const cap = greatestKg(s, day, at);
   if (cap < mode.minKg - 1e-9 || cap <= 1e-6) return [];
   const pan = largestPan(s, { recipe, day, loads, least: Math.max(mode.minKg, 1e-3), most: cap });
