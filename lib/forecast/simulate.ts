@@ -170,7 +170,7 @@ export function simulate(run: Simulation, from = 0, to = run.draws.n): void {
           if (take === 0) continue;
           total[p] = have - take;
           used[p]! += take;
-          ring[container[p]! * RING_WEEKS + ((w + 1 + returnLag[p]!) & RING_MASK)]! += take * returnProb[p]!;
+          ring[container[p]! * RING_WEEKS + ((w + returnLag[p]!) & RING_MASK)]! += take * returnProb[p]!;
           const open = openStore[p]!;
           if (open >= 0) {
             openNow[open]! += take * openUnit[p]!;
