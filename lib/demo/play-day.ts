@@ -1,6 +1,6 @@
 /** Pickings, what leaves the shelf, and the year's set-asides. */
 import { childId } from '#lib/ledger/entry.ts';
-import { setAsideCode } from '#lib/ledger/lot-code.ts';
+import { foodCode, harvestCode, setAsideCode } from '#lib/ledger/lot-code.ts';
 import { type HeldLot, newLot, worstGrade } from '#lib/ledger/lot.ts';
 import { hoursLeft } from '#lib/science/perish-clock.ts';
 import { type Movement, moveGrams } from '#lib/ledger/movement.ts';
@@ -26,7 +26,7 @@ export function playPick(s: SeasonState, key: string, crop: DemoCrop, row: strin
     act,
     crop: { id: demoId(s.placeId, 'crop', crop.code), label: crop.label, foodId: crop.foodId },
     row,
-    number: 1,
+    number: freeNumber(s, pick.day, row, crop.foodId),
     gradeG: { perfect: split.perfect, blemished: split.blemished, soft: split.soft },
     groundFall: false,
     roomId: demoId(s.placeId, 'room', 'fruit-store'),
@@ -37,6 +37,14 @@ export function playPick(s: SeasonState, key: string, crop: DemoCrop, row: strin
   const straight = (['sold', 'eaten'] as const).filter((to) => split[to] > 0).map((to) => moveGrams({ sink: 'harvest' }, { sink: to }, split[to]));
   if (split.cull > 0) straight.push(moveGrams({ sink: 'harvest' }, { sink: 'compost' }, split.cull));
   write(s, { ...entry, movements: [...entry.movements, ...straight] });
+}
+
+/** Two crops of one row may share their letters: the next number of that row, letters and day. */
+function freeNumber(s: SeasonState, day: PlainDate, row: string, foodId: string): number {
+  const taken = new Set([...s.book.lots.values()].filter((l) => l.madeOn === day).map((l) => l.details.harvest));
+  let n = 1;
+  while (taken.has(harvestCode(day, row, foodCode(foodId), n))) n++;
+  return n;
 }
 
 /** Middle of the fruit store's 3 to 8 °C, and how long past its time the script leaves a lot lying (demo value). */

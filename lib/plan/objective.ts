@@ -29,7 +29,8 @@ export function objective(f: PlanFrame): void {
 
 function pantry(f: PlanFrame): void {
   for (const p of f.data.products)
-    p.segments.forEach((s, i) => f.price('preserves', f.term({ kind: 'worth', ids: [p.id, String(i)] }, 1), s.value));
+    for (const [i, s] of p.segments.entries())
+      f.price('preserves', f.term({ kind: 'worth', ids: [p.id, String(i)] }, 1), s.value);
   if (f.data.variety) f.price('missing kinds', f.term({ kind: 'missingKinds', ids: [] }, 1), -f.data.variety.penalty);
 }
 

@@ -109,7 +109,7 @@ function runOnce(highs: Highs, native: Model, request: SolverRequest): SolverAns
   });
   if (request.start) native.setSolution({ colValue: request.start });
   native.run(callbacks(highs, request));
-  return answerOf(highs, native, request);
+  return answerOf(highs, native);
 }
 
 function callbacks(highs: Highs, request: SolverRequest): HighsCallbackMap {
@@ -140,7 +140,7 @@ function callbacks(highs: Highs, request: SolverRequest): HighsCallbackMap {
   } as HighsCallbackMap;
 }
 
-function answerOf(highs: Highs, native: Model, request: SolverRequest): SolverAnswer {
+function answerOf(highs: Highs, native: Model): SolverAnswer {
   const info = (name: string) => Number(native.info.get(name));
   const found = info('primal_solution_status') === 2;
   const solution = found ? native.getSolution() : null;

@@ -92,7 +92,7 @@ function pantryColumns(f: PlanFrame): void {
   const kinds = f.data.variety !== undefined || f.setup.tightenings.cutKind || f.setup.tightenings.cutSetup;
   for (const p of f.data.products) {
     if (!f.setup.slots.some((s) => s.recipe.product === p.id)) continue;
-    p.segments.forEach((s, i) => f.add({ kind: 'worth', ids: [p.id, String(i)] }, { upper: s.litres }));
+    for (const [i, s] of p.segments.entries()) f.add({ kind: 'worth', ids: [p.id, String(i)] }, { upper: s.litres });
     f.add({ kind: 'rest', ids: [p.id] });
     if (kinds) f.add({ kind: 'kind', ids: [p.id] }, { upper: 1 });
   }

@@ -6,7 +6,8 @@ import type { Breach } from './check/breach.ts';
 import type { PlanInstance } from './instance.ts';
 import { fruitThere, kitchenSlots } from './kitchen-slots.ts';
 import { batchCount, type Plan } from './plan.ts';
-import { type SolvedPlan, type SolveHooks, type SolveOptions, solvePlan } from './solve-plan.ts';
+import type { SolvedPlan, SolveHooks, SolveOptions } from './solve-options.ts';
+import { solvePlan } from './solve-plan.ts';
 import { ALL_TIGHTENINGS } from './tightenings.ts';
 
 export interface WhyNot {

@@ -1,6 +1,7 @@
 /**
  * Acidity of a fruit from a titration and a pH reading, and what an addition does to the pH. Sugar to 50 % and heating leave
- * the reading as it is (Sinclair, read). No published pair of before and after was found: the result is advice for taste and
+ * the reading as it is (Sinclair, read). Source: the charge
+ * balance beside this file. No published pair of before and after was found: the result is advice for taste and
  * gel. It never clears a fruit, and a tested dose is never made smaller by it.
  */
 import { type AcidName, EQUIVALENT_MASS, LEMON_JUICE } from './acid-constants.ts';

@@ -1,6 +1,7 @@
 /**
  * What the published pH ranges of the fruits allow, before any recipe is looked at: the strictest fruit of the batch decides.
- * A measured pH can only hold or stop a batch here, a predicted one is not asked for. Which row and dose a batch then needs is
+ * A measured pH can only hold or stop a batch here, a predicted one is not asked for. Source: pH ranges and
+ * low-acid rules of lib/reference. Which row and dose a batch then needs is
  * the gate's question.
  */
 import { type Fruit, fruitOf } from '#lib/reference/fruits.ts';

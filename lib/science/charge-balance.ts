@@ -1,6 +1,7 @@
 /**
  * pH from charge balance: [H+] + Cat = Σ C·z(pH) + [OH-], with Davies activity coefficients. C in mol acid and Cat in eq of
- * net strong cations (K + Na + 2 Mg + half of Ca - P), each per kg of water. Against buffers ±0.1; used from pH 2 to 5.5.
+ * net strong cations (K + Na + 2 Mg + half of Ca - P), each per kg of water. Source: Davies 1962 (textbook form).
+ * Against buffers ±0.1; used from pH 2 to 5.5.
  */
 import { type AcidName, PKA } from './acid-constants.ts';
 import { brent } from './root.ts';

@@ -1,6 +1,6 @@
 /**
  * What a pan holds, in grams. Sugars, acids and loose ions are kept apart because each pulls on water by its own count of
- * particles; so inversion, acid and fruit potassium need no special rules later.
+ * particles; so inversion, acid and fruit potassium need no special rules later. °Bx by definition: dissolved matter in 100 of liquid.
  */
 export interface Composition {
   readonly water: number;

@@ -1,5 +1,5 @@
 /**
- * Names a composition allows under 21 CFR 150 (FDA guidance, read): fruit to sweetener by weight and soluble solids.
+ * Names a composition allows. Source: 21 CFR 150 (FDA guidance, read): fruit to sweetener by weight and soluble solids.
  * Jam 47:55 (group I) or 45:55 (group II), jelly 45:55 with juice counted by its factor, butter 5:2. Naming only: a ratio
  * says nothing about keeping.
  */

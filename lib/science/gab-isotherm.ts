@@ -9,7 +9,8 @@ import { bisection } from './root.ts';
 
 /** kg water per kg dry matter at equilibrium. */
 export function equilibriumMoisture(air: { activity: number; t: Celsius }): number {
-  if (!(air.activity >= 0 && air.activity < 1)) throw new RangeError(`a water activity is 0 to below 1, got ${air.activity}`);
+  if (!(air.activity >= 0 && air.activity < 1))
+    throw new RangeError(`a water activity is 0 to below 1, got ${air.activity}`);
   const { monolayer, c, k } = constantsAt(air.t);
   const ka = k * air.activity;
   return (monolayer * c * ka) / ((1 - ka) * (1 - ka + c * ka));

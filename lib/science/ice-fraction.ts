@@ -1,4 +1,4 @@
-/** Share of the water that is ice in a frozen spread or fruit; 9 % of that ice's volume is the growth a headspace must take. */
+/** Share of the water that is ice in a frozen spread or fruit, by definition of the liquid's °Bx; 9 % of that ice's volume is the growth a headspace must take. */
 import type { Celsius } from '#lib/units/quantity.ts';
 import { brixFrozenAt } from './freezing-point.ts';
 

@@ -1,5 +1,5 @@
 /**
- * Sucrose splitting in hot acid. Rate: Vukov's form, log10 k = 16.91 + log10(water g/mL) - 5670/T - pH, per minute (from
+ * Sucrose splitting in hot acid. Source of the rate: Vukov's form, log10 k = 16.91 + log10(water g/mL) - 5670/T - pH, per minute (from
  * memory; its activation energy of 108.6 kJ/mol agrees with 109.2 read in Tombari 2007). With a whole simmer it gives the
  * top of the measured range of jellies (4.9-58.8 %, Tolman 1901): multiply k by 0.3-1.0 until a household's own are known.
  */

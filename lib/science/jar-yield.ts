@@ -1,5 +1,5 @@
 /**
- * How many jars a batch fills. Arithmetic on the pan target and the density at 20 °C; against printed yields it is within
+ * How many jars a batch fills. Source: arithmetic on the pan target and the density at 20 °C; against printed yields it is within
  * half a jar in three of five recipes and 0.6-0.7 jar low in two, so a count is shown with one jar in five either way.
  */
 import { celsius } from '#lib/units/quantity.ts';
@@ -25,7 +25,12 @@ export interface JarYield {
 const SPREAD = 0.2;
 
 /** Kinds are filled in the order given. `lossG` is the film on pan and tools and the foam (0 until learnt). */
-export function jarYield(batch: { panTargetG: number; brix: number; lossG: number; jars: readonly JarKind[] }): JarYield {
+export function jarYield(batch: {
+  panTargetG: number;
+  brix: number;
+  lossG: number;
+  jars: readonly JarKind[];
+}): JarYield {
   const gPerMl = sucroseDensity(batch.brix, celsius(20)) / 1000;
   const toFill = Math.max(0, batch.panTargetG - batch.lossG);
   let leftoverG = toFill;

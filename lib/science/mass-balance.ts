@@ -1,5 +1,5 @@
 /**
- * What the pan must weigh at the finish. Arithmetic: sugar does not boil away, so dissolved solids in are dissolved solids
+ * What the pan must weigh at the finish, by definition of °Bx: sugar does not boil away, so dissolved solids in are dissolved solids
  * out. It depends on no altitude, barometer, thermometer or disputed table, which is why it is the most trusted finish.
  */
 export interface BalanceInput {

@@ -1,4 +1,4 @@
-/** Standard normal distribution function: Abramowitz & Stegun 26.2.17, error below 7.5e-8. */
+/** Standard normal distribution function. Source: Abramowitz & Stegun 26.2.17, error below 7.5e-8. */
 export function normalCdf(z: number): number {
   const t = 1 / (1 + 0.2316419 * Math.abs(z));
   const poly = t * (0.31938153 + t * (-0.356563782 + t * (1.781477937 + t * (-1.821255978 + t * 1.330274429))));

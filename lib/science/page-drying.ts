@@ -20,7 +20,8 @@ export const moistureRatio = (rate: PageRate, hours: number): number => Math.exp
 
 /** Hours until a moisture ratio, 1 at the start. RangeError at 0 and below: the target is at or under what the air allows. */
 export function hoursToRatio(rate: PageRate, ratio: number): number {
-  if (!(ratio > 0)) throw new RangeError('the air of this dryer cannot take the food that low: finish it hotter or drier');
+  if (!(ratio > 0))
+    throw new RangeError('the air of this dryer cannot take the food that low: finish it hotter or drier');
   return ratio >= 1 ? 0 : (-Math.log(ratio)) ** (1 / rate.n) / rate.kappa;
 }
 

@@ -1,6 +1,6 @@
 /**
  * Pectin a batch needs, in grams of grade 150: all sugar (the fruit's own included) / grade / gel factors. The grade is the
- * sugar a gram carries in a 65 % jelly at its best acidity (Olsen, in Lowe; IFT 1959). One published dose came out 67 g
+ * sugar a gram carries in a 65 % jelly at its best acidity (definition of Olsen, in Lowe; IFT 1959). One published dose came out 67 g
  * against 60 g; take it as ±40 %.
  */
 import { acidityFactor, cookFactor, highestGellingPh, type PectinKind, solidsFactor } from './gel-factors.ts';
@@ -26,9 +26,11 @@ export function pectinNeed(batch: {
 }): PectinNeed {
   const { sugarTotalG, solidsPct, pH, boiledMin, beforeSugarMin = 0, kind } = batch;
   if (!(sugarTotalG >= 0)) throw new RangeError(`a mass is 0 g or more, got ${sugarTotalG}`);
-  if (kind === 'LM') return { sets: false, reason: "low-sugar pectin sets with calcium: follow the dose of its packet" };
+  if (kind === 'LM')
+    return { sets: false, reason: 'low-sugar pectin sets with calcium: follow the dose of its packet' };
   const bySolids = solidsFactor(solidsPct, kind);
-  if (bySolids === 0) return { sets: false, reason: `at ${solidsPct} % solids fruit pectin does not set; it needs more than 50 %` };
+  if (bySolids === 0)
+    return { sets: false, reason: `at ${solidsPct} % solids fruit pectin does not set; it needs more than 50 %` };
   const byAcidity = acidityFactor({ pH, solidsPct });
   if (byAcidity === 0) {
     const most = highestGellingPh(solidsPct).toFixed(2);

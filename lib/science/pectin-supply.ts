@@ -11,7 +11,14 @@ export type Ripeness = RipenessRow['ripeness'];
 export type ExtractionRoute = 'pulp stays in' | 'one extraction' | 'two extractions';
 
 export type PectinItem =
-  | { readonly kind: 'fruit'; readonly fruitId: string; readonly grams: number; readonly ripeness?: Ripeness; readonly route?: ExtractionRoute; readonly drawnOut?: number }
+  | {
+      readonly kind: 'fruit';
+      readonly fruitId: string;
+      readonly grams: number;
+      readonly ripeness?: Ripeness;
+      readonly route?: ExtractionRoute;
+      readonly drawnOut?: number;
+    }
   | { readonly kind: 'tested juice'; readonly grams: number; readonly clot: 'high' | 'medium' | 'low' }
   | { readonly kind: 'powder'; readonly powderId: string; readonly grams: number; readonly learntSugarPerG?: number }
   | { readonly kind: 'bought pectin'; readonly grams: number; readonly grade?: number };

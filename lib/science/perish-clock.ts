@@ -31,12 +31,7 @@ export function lifeUsed(lot: { foodId: string; grade: FruitGrade; stays: readon
 export const usableShare = (used: number): number => Math.exp(-Math.LN2 * used ** 4);
 
 /** Hours left at `storeTempC` for a lot that has been there `ageHours`. 0, never negative, when its time is over. */
-export function hoursLeft(lot: {
-  foodId: string;
-  grade: FruitGrade;
-  storeTempC: number;
-  ageHours: number;
-}): HoursLeft {
+export function hoursLeft(lot: { foodId: string; grade: FruitGrade; storeTempC: number; ageHours: number }): HoursLeft {
   if (!(lot.ageHours >= 0)) throw new RangeError(`an age is 0 hours or more, got ${lot.ageHours}`);
   const life = freshLifeHours(lot);
   const cap = gradeOf(lot.grade).capHours ?? Number.POSITIVE_INFINITY;

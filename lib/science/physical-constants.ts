@@ -1,4 +1,4 @@
-/** Constants of nature used by the formulas: gas constant (CODATA 2018) and molar masses in g/mol (IUPAC atomic weights). */
+/** Constants of nature used by the formulas. Sources: gas constant (CODATA 2018) and molar masses in g/mol (IUPAC atomic weights). */
 export const GAS_CONSTANT = 8.314462618;
 export const ZERO_CELSIUS_K = 273.15;
 

@@ -1,5 +1,5 @@
 /**
- * Roots of one-variable equations. Both need a bracket whose ends differ in sign and throw RangeError without one: a value
+ * Roots of one-variable equations; each function names its source. Both need a bracket whose ends differ in sign and throw RangeError without one: a value
  * outside the range of a formula is refused, never extrapolated.
  */
 export interface Bracket {

@@ -1,5 +1,5 @@
 /**
- * Boiling curve of pure water: IAPWS-IF97, region 4, equations 30 and 31, 0 to 373.9 °C. Coefficients read in several public
+ * Boiling curve of pure water. Source: IAPWS-IF97, region 4, equations 30 and 31, 0 to 373.9 °C. Coefficients read in several public
  * implementations; reproduces tables 35 and 36 of the standard.
  */
 import { type Celsius, celsius, type Pascal, pascal } from '#lib/units/quantity.ts';
@@ -18,7 +18,8 @@ const N10 = 650.17534844798;
 
 /** Saturation pressure of water over the liquid. RangeError outside 0 to 373.946 °C. */
 export function saturationPressure(t: Celsius): Pascal {
-  if (!(t >= 0 && t <= 373.946)) throw new RangeError(`the boiling curve of water runs from 0 to 373.946 °C, not ${t} °C`);
+  if (!(t >= 0 && t <= 373.946))
+    throw new RangeError(`the boiling curve of water runs from 0 to 373.946 °C, not ${t} °C`);
   const kelvins = t + ZERO_CELSIUS_K;
   const theta = kelvins + N9 / (kelvins - N10);
   const a = theta ** 2 + N1 * theta + N2;

@@ -1,5 +1,5 @@
 /**
- * Setting point of a full-sugar spread: 8 °F (4.44 K) above today's boiling water. USDA HGB-56 and extension jelly tables;
+ * Setting point of a full-sugar spread: 8 °F (4.44 K) above today's boiling water. Source: USDA HGB-56 and extension jelly tables;
  * one USDA bulletin prints 9 °F for jams, conserves and marmalades. A guide after the pan weight and the refractometer.
  */
 import { kelvinFromFahrenheitDifference } from '#lib/units/convert.ts';

@@ -1,5 +1,6 @@
 /**
- * A whole cook, minute by minute: heating, boiling, inversion. Euler steps of 5 s (evaporation is smooth). Its inputs are
+ * A whole cook, minute by minute: heating, boiling, inversion. Euler steps of 5 s (evaporation is smooth). Source: heat and mass
+ * balances on the formulas of this room. Its inputs are
  * checked one by one, its total time has not been compared with any measured batch: ±30 %, then one factor per pan and burner.
  */
 import { type Celsius, celsius, type Pascal } from '#lib/units/quantity.ts';

@@ -1,6 +1,6 @@
 /**
  * Where water boils today. The cook's own reading, in the same pan with the same thermometer, comes first: working in
- * differences from it cancels altitude, weather and the thermometer's own error.
+ * differences from it cancels altitude, weather and the thermometer's own error. Source without a reading: the standard atmosphere on the boiling curve.
  */
 import type { Celsius } from '#lib/units/quantity.ts';
 import { saturationTemperature } from './saturation.ts';
@@ -15,7 +15,9 @@ export interface WaterBoilingPoint {
 export function waterBoilingPoint(known: { altitudeM?: number; measured?: Celsius }): WaterBoilingPoint {
   if (known.measured !== undefined) {
     if (!(known.measured >= 80 && known.measured <= 105)) {
-      throw new RangeError(`water does not boil at ${known.measured} °C in a kitchen: check the thermometer and its unit`);
+      throw new RangeError(
+        `water does not boil at ${known.measured} °C in a kitchen: check the thermometer and its unit`,
+      );
     }
     return { t: known.measured, from: 'reading' };
   }

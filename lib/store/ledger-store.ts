@@ -13,6 +13,7 @@ import { piecesHere, pieceStates } from '#lib/ledger/pieces.ts';
 import type { PlainDate } from '#lib/units/plain-date.ts';
 import type { Db, Tx } from './database/open-database.ts';
 import { fromAct, fromLot, fromMovement, toLot, toMovement } from './lot-rows.ts';
+import { lockPlace } from './place-store.ts';
 
 /** Thrown inside a transaction so that it rolls back; turned into a returned refusal at its edge. */
 class Refused extends Error {
@@ -34,11 +35,12 @@ export async function writeAct<T extends object>(
   enteredAt: Date,
   make: (tx: Tx) => Promise<{ entry: Entry; tell: T } | Refusal>,
 ): Promise<Written<T>> {
-  const told = await outcomeOf<T>(db, placeId, actId);
-  if (told) return { done: told, replayed: true };
   try {
+    const told = await outcomeOf<T>(db, placeId, actId);
+    if (told) return { done: told, replayed: true };
     return await db.$transaction(
       async (tx) => {
+        await lockPlace(tx, placeId);
         const again = await outcomeOf<T>(tx, placeId, actId);
         if (again) return { done: again, replayed: true };
         const made = await make(tx);
@@ -60,11 +62,21 @@ export async function writeAct<T extends object>(
 
 async function outcomeOf<T>(db: Db | Tx, placeId: string, actId: string): Promise<T | null> {
   const act = await db.act.findUnique({ where: { id: actId }, select: { outcome: true, placeId: true } });
-  return act && act.placeId === placeId ? (act.outcome as T) : null;
+  if (act && act.placeId !== placeId) throw new Refused({ refused: 'this was recorded in another place already' });
+  return act ? (act.outcome as T) : null;
+}
+
+/**
+ * Instants of entry rise strictly within a place, whatever the clock does: they are the order the ledger was written in,
+ * and which numbered jar went first hangs on it.
+ */
+async function nextEnteredAt(tx: Tx, placeId: string, enteredAt: Date): Promise<Date> {
+  const { _max } = await tx.act.aggregate({ where: { placeId }, _max: { enteredAt: true } });
+  return _max.enteredAt && _max.enteredAt >= enteredAt ? new Date(_max.enteredAt.getTime() + 1) : enteredAt;
 }
 
 async function writeEntry(tx: Tx, placeId: string, entry: Entry, outcome: object, enteredAt: Date): Promise<void> {
-  await tx.act.create({ data: fromAct(placeId, entry.act, outcome, enteredAt) });
+  await tx.act.create({ data: fromAct(placeId, entry.act, outcome, await nextEnteredAt(tx, placeId, enteredAt)) });
   for (const b of entry.batches ?? []) await createBatch(tx, placeId, b);
   if (entry.lots.length > 0) await tx.lot.createMany({ data: entry.lots.map((l) => fromLot(placeId, l, 0)) });
   await tx.movement.createMany({ data: entry.movements.map((m, seq) => fromMovement(placeId, entry.act, m, seq)) });
@@ -129,6 +141,7 @@ export interface LotFilter {
   item?: string;
   ids?: readonly string[];
   batchId?: string;
+  madeFrom?: PlainDate;
   /** Also lots of which nothing is left. */
   emptied?: boolean;
 }
@@ -142,6 +155,7 @@ export async function loadLots(db: Db | Tx, placeId: string, f: LotFilter = {}):
       ...(f.item ? { item: f.item } : {}),
       ...(f.ids ? { id: { in: [...f.ids] } } : {}),
       ...(f.batchId ? { batchId: f.batchId } : {}),
+      ...(f.madeFrom ? { madeOn: { gte: f.madeFrom } } : {}),
       ...(f.emptied ? {} : { onHand: { gt: 0 } }),
     },
     orderBy: [{ madeOn: 'asc' }, { code: 'asc' }],
@@ -195,7 +209,8 @@ async function inChunks<T>(rows: T[], write: (part: T[]) => Promise<unknown>): P
  * brought to the book's balance and facts, all others are created with theirs.
  */
 export async function writeEntries(tx: Tx, placeId: string, entries: readonly Entry[], book: Book, known: ReadonlySet<string>, enteredAt: Date): Promise<void> {
-  await inChunks(entries.map((e, i) => fromAct(placeId, e.act, {}, new Date(enteredAt.getTime() + i))), (data) => tx.act.createMany({ data }));
+  const first = (await nextEnteredAt(tx, placeId, enteredAt)).getTime();
+  await inChunks(entries.map((e, i) => fromAct(placeId, e.act, {}, new Date(first + i))), (data) => tx.act.createMany({ data }));
   for (const e of entries) for (const b of e.batches ?? []) await createBatch(tx, placeId, b);
   const touched = new Set(entries.flatMap((e) => [...e.movements.flatMap((m) => [m.from, m.to]).flatMap((a) => ('lot' in a ? [a.lot] : [])), ...e.changes.map((c) => c.lotId)]));
   const lots = [...new Set([...touched, ...entries.flatMap((e) => e.lots.map((l) => l.id))])].map((id) => book.lots.get(id) as HeldLot);
@@ -211,6 +226,7 @@ export async function writeEntries(tx: Tx, placeId: string, entries: readonly En
 /** Rebuilds every kept balance from the movements; returns the codes that had drifted (there should be none). */
 export async function rebuildBalances(db: Db, placeId: string): Promise<string[]> {
   return db.$transaction(async (tx) => {
+    await lockPlace(tx, placeId);
     const lots = await loadLots(tx, placeId, { emptied: true });
     const units = new Map(lots.map((l) => [l.id, l.unit]));
     const rows = await tx.movement.findMany({ where: { placeId } });

@@ -36,6 +36,12 @@ export async function setPlaceDay(tx: Tx, id: string, day: PlainDate, clock: { t
   await tx.place.update({ where: { id }, data: { day, settings: { ...(settings as object), clock } } });
 }
 
+/**
+ * Lets one writer at a time into a place until its transaction ends: PostgreSQL runs transactions side by side, and two
+ * that read the same jars would both take them. SQLite has one writer anyway.
+ */
+export const lockPlace = (tx: Tx, id: string): Promise<unknown> => tx.place.updateMany({ where: { id }, data: { id } });
+
 export type NewPlace = Omit<Place, 'kitchens' | 'crops'> & { kitchens: Kitchen[]; crops: Crop[] };
 
 /** Writes a whole place, empty of records. */

@@ -18,7 +18,7 @@ export function parseNumber(raw: string): ParsedNumber {
   const plain = /^(\d+)\/(\d+)$/.exec(text);
   if (plain) return fractionOf(0, Number(plain[1]), Number(plain[2]), raw);
   if (/^\d+-\d+$/.test(text)) return { ok: false, reason: `"${raw}" can be read two ways: a range, or ${text.replace('-', ' ')}` };
-  if (/^\d{1,3},\d{3}$/.test(text)) {
+  if (/^[1-9]\d{0,2},\d{3}$/.test(text)) {
     return { ok: false, reason: `"${raw}" can be read two ways: ${text.replace(',', '')} or ${text.replace(',', '.')}` };
   }
   const decimal = text.replace(',', '.');

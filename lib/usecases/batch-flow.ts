@@ -226,14 +226,15 @@ export const checkSeals = (ctx: Context, input: SealInput): Promise<Written<Told
     if (hours < SEAL_HOURS.due) return { refused: `the jars came out ${hours.toFixed(1)} h ago; leave them ${SEAL_HOURS.due} h before the seals are tried` };
     const lot = (await loadLots(tx, ctx.place.id, { ids: [jarLotId(batch.id, sheetOf(batch).jarKind ?? '')] }))[0];
     if (!lot) return { refused: `${batch.code} has no jars to check` };
-    const wrong = input.unsealed.find((n) => n < 1 || n > lot.onHand);
+    const unsealed = [...new Set(input.unsealed)];
+    const wrong = unsealed.find((n) => n < 1 || n > lot.onHand);
     if (wrong !== undefined) return { refused: `jar ${wrong} is not one of the ${lot.onHand} of ${batch.code}` };
     const act = actOf(ctx, input.id, 'seal', { ...input, hours });
     const late = hours > SEAL_HOURS.locked;
-    const sealed = lot.onHand - input.unsealed.length;
-    const fridge = openJars(ctx, act, batch, lot, input.unsealed);
+    const sealed = lot.onHand - unsealed.length;
+    const fridge = openJars(ctx, act, batch, lot, unsealed);
     const verdict = late ? ('unverified' as const) : ('sealed' as const);
-    const said = `${counted(sealed, 'jar')} ${late ? 'unverified (checked after 24 h)' : 'sealed'}, to ${input.address}${fridge.lots.length ? `; ${counted(input.unsealed.length, 'open jar')} to the fridge, to be used by ${addDays(ctx.today, 7)}` : ''}.`;
+    const said = `${counted(sealed, 'jar')} ${late ? 'unverified (checked after 24 h)' : 'sealed'}, to ${input.address}${fridge.lots.length ? `; ${counted(unsealed.length, 'open jar')} to the fridge, to be used by ${addDays(ctx.today, 7)}` : ''}.`;
     return {
       entry: {
         act,

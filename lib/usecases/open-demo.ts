@@ -11,7 +11,7 @@ import type { Db, Tx } from '#lib/store/database/open-database.ts';
 import { loadLots, piecesOf, writeEntries } from '#lib/store/ledger-store.ts';
 import type { Planting } from '#lib/store/place.ts';
 import { DEMO_TIMES } from './context.ts';
-import { createPlace, type NewPlace, removePlace, setPlaceDay } from '#lib/store/place-store.ts';
+import { createPlace, lockPlace, type NewPlace, removePlace, setPlaceDay } from '#lib/store/place-store.ts';
 import { type PlainDate, plainDate } from '#lib/units/plain-date.ts';
 
 export const DEMO_PLACE = 'wrenlatch';
@@ -27,6 +27,7 @@ export async function openDemo(db: Db, day: PlainDate, enteredAt: Date, time: st
   playOpening(state, DEMO_FIRST_DAY);
   playSeason(state, DEMO_FIRST_DAY, day);
   await db.$transaction(async (tx) => {
+    await lockPlace(tx, DEMO_PLACE);
     await removePlace(tx, DEMO_PLACE);
     await createPlace(tx, demoPlace(day, { time, setAt: enteredAt.toISOString() }));
     await writeEntries(tx, DEMO_PLACE, state.written, state.book, new Set(), enteredAt);
@@ -40,6 +41,7 @@ export async function openDemo(db: Db, day: PlainDate, enteredAt: Date, time: st
 export async function moveDemoDay(db: Db, from: PlainDate, to: PlainDate, enteredAt: Date, time: string = DEMO_TIMES[0]): Promise<void> {
   if (to < from) return openDemo(db, to, enteredAt, time);
   await db.$transaction(async (tx) => {
+    await lockPlace(tx, DEMO_PLACE);
     const state = await loadState(tx, from);
     const known = new Set(state.book.lots.keys());
     playSeason(state, from, to);
@@ -53,7 +55,7 @@ const freshState = (): SeasonState => ({ placeId: DEMO_PLACE, book: emptyBook(),
 /** The ledger as it stands, with what the person did themselves. */
 async function loadState(tx: Tx, from: PlainDate): Promise<SeasonState> {
   const state = freshState();
-  for (const lot of await loadLots(tx, DEMO_PLACE)) state.book.lots.set(lot.id, lot);
+  for (const lot of [...(await loadLots(tx, DEMO_PLACE)), ...(await loadLots(tx, DEMO_PLACE, { emptied: true, madeFrom: from }))]) state.book.lots.set(lot.id, lot);
   for (const id of await actIds(tx, DEMO_PLACE)) state.book.acts.add(id);
   const counted = [...state.book.lots.values()].filter((l) => l.unit === 'jar' || l.unit === 'pack').filter((l) => l.kind !== 'empties');
   state.pieces = await piecesOf(tx, DEMO_PLACE, counted.map((l) => l.id));

@@ -2,8 +2,8 @@
 import type { Act, Refusal } from '#lib/ledger/entry.ts';
 import { pickFruit } from '#lib/ledger/acts/pick-fruit.ts';
 import { GRADES, type Grade } from '#lib/ledger/lot.ts';
-import { loadActs } from '#lib/store/act-store.ts';
-import { writeAct, type Written } from '#lib/store/ledger-store.ts';
+import { foodCode, harvestCode } from '#lib/ledger/lot-code.ts';
+import { loadLots, writeAct, type Written } from '#lib/store/ledger-store.ts';
 import { type Crop, roomOfKind } from '#lib/store/place.ts';
 import { bothMasses } from '#lib/units/format.ts';
 import { addDays, daysBetween, isPlainDate, longDate, type PlainDate } from '#lib/units/plain-date.ts';
@@ -70,8 +70,9 @@ export async function recordHarvest(ctx: Context, input: HarvestInput): Promise<
       const said = `Looked at ${row}, ${crop.label.toLowerCase()}: ${input.nothing}.`;
       return { entry: { act, lots: [], movements: [], changes: [] }, tell: { code: '', netG: 0, flags: [], said } };
     }
-    const earlier = await loadActs(tx, ctx.place.id, { kinds: ['harvest'], from: day, to: day });
-    const number = 1 + earlier.filter((a) => a.payload.rowId === input.rowId).length;
+    const taken = new Set((await loadLots(tx, ctx.place.id, { kinds: ['fruit'], emptied: true, madeFrom: day })).map((l) => l.details.harvest));
+    let number = 1;
+    while (taken.has(harvestCode(day, row, foodCode(crop.foodId), number))) number++;
     const entry = pickFruit({
       act,
       crop,
@@ -108,7 +109,9 @@ function checkedNet(ctx: Context, readings: HarvestReading[], grades: Partial<Re
     if (r.grossG > r.tareG) continue;
     const kg = (g: number) => (g / 1000).toFixed(2);
     const container = ctx.place.containers.find((c) => c.id === r.containerId)?.label.toLowerCase() ?? 'container';
-    return { refused: `gross less than the ${container.split(' ').at(-1)}: ${kg(r.grossG)} < ${kg(r.tareG)}` };
+    const vessel = container.split(' ').at(-1);
+    if (r.grossG === r.tareG) return { refused: `nothing in the ${vessel}: ${kg(r.grossG)} = ${kg(r.tareG)}` };
+    return { refused: `gross less than the ${vessel}: ${kg(r.grossG)} < ${kg(r.tareG)}` };
   }
   const net = readings.reduce((g, r) => g + r.grossG - r.tareG, 0);
   const graded = GRADES.reduce((g, grade) => g + (grades[grade] ?? 0), 0);

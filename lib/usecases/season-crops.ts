@@ -58,7 +58,7 @@ function seasonCrop(s: SeasonSnapshot, crop: Crop): SeasonCrop {
       const window = windowOf(crop, year);
       return {
         year,
-        prior: learnPrior(table, past.map((p) => p.season)),
+        prior: learnPrior(table, [...ownFigures(table), ...past.map((p) => p.season)]),
         records: recordsOf(picks, crop, year),
         fromDay: dayCount(year, s.today),
         windowFrom: window.from,
@@ -78,6 +78,13 @@ function seasonCrop(s: SeasonSnapshot, crop: Crop): SeasonCrop {
   };
 }
 
+/**
+ * Plants x kg and the picking window are what the household says of its own trees, not figures of a table: they stand for
+ * two seasons of the place. Estimate.
+ */
+const ownFigures = (t: TableEntry): PastSeason[] =>
+  Array.from({ length: 2 }, () => ({ total: t.expected, expected: t.expected, t10: t.mid - t.width / 2, t50: t.mid, t90: t.mid + t.width / 2 }));
+
 const dayCount = (year: number, day: PlainDate): number => daysBetween(`${year}-01-01` as PlainDate, day);
 
 /** The picking window of a season; one that runs past New Year belongs to the year it begins in. */
@@ -86,13 +93,13 @@ export function windowOf(crop: Pick<Crop, 'windowFrom' | 'windowTo'>, year: numb
   return { from: `${year}-${crop.windowFrom}` as PlainDate, to: `${ends}-${crop.windowTo}` as PlainDate };
 }
 
-interface Pick {
+interface DayPick {
   day: PlainDate;
   kg: number;
 }
 
 /** Pickings by day, looks that found nothing as 0 kg; all that left the tree counts, also what was sold or culled at once. */
-function picksOf(harvests: readonly StoredAct[], crop: Crop): Pick[] {
+function picksOf(harvests: readonly StoredAct[], crop: Crop): DayPick[] {
   const byDay = new Map<PlainDate, number>();
   for (const act of harvests) {
     if (act.payload.cropId !== crop.id && act.payload.crop !== crop.code) continue;
@@ -103,7 +110,7 @@ function picksOf(harvests: readonly StoredAct[], crop: Crop): Pick[] {
 }
 
 /** Year of the season under way or next. */
-function openYear(today: PlainDate, crop: Crop, picks: readonly Pick[]): number {
+function openYear(today: PlainDate, crop: Crop, picks: readonly DayPick[]): number {
   const lastPick = picks.filter((p) => p.kg > 0).at(-1)?.day;
   for (let year = yearOf(today) - 1; ; year++) {
     const { to } = windowOf(crop, year);
@@ -122,10 +129,10 @@ function seasonOf(crop: Crop, day: PlainDate): number {
   return [year - 1, year, year + 1].reduce((best, y) => (off(y) < off(best) ? y : best), year);
 }
 
-const recordsOf = (picks: readonly Pick[], crop: Crop, year: number): PickRecord[] =>
+const recordsOf = (picks: readonly DayPick[], crop: Crop, year: number): PickRecord[] =>
   picks.filter((p) => seasonOf(crop, p.day) === year).map((p) => ({ t: dayCount(year, p.day), kg: p.kg }));
 
-function pastSeasons(picks: readonly Pick[], crop: Crop, before: number, expectedKg: number): { year: number; season: PastSeason }[] {
+function pastSeasons(picks: readonly DayPick[], crop: Crop, before: number, expectedKg: number): { year: number; season: PastSeason }[] {
   const years = [...new Set(picks.map((p) => seasonOf(crop, p.day)))].filter((y) => y < before);
   return years.flatMap((year) => {
     const season = summariseSeason(recordsOf(picks, crop, year), expectedKg);

@@ -69,7 +69,8 @@ function fromBatches(line: SeasonLine, pools: readonly FruitPool[], recipe: Reci
 
 function fromBook(line: SeasonLine, recipe: Recipe, pools: readonly FruitPool[], fillMl: number): Omit<LineMaking, 'value'> | null {
   const foods = recipe.fruits[0]?.foodIds ?? [];
-  const pool = pools.findIndex((p) => foods.includes(p.foodId));
+  const own = pools.findIndex((p) => p.foodId === line.foodId && foods.includes(p.foodId));
+  const pool = own >= 0 ? own : pools.findIndex((p) => foods.includes(p.foodId));
   const perKg = litresPerKg(recipe);
   if (pool < 0 || !perKg) return null;
   const kgPerJar = fillMl / 1000 / perKg;

@@ -49,7 +49,7 @@ function seasonWeeks(s: SeasonSnapshot, crops: readonly SeasonCrop[]): { endsWee
   const first = crops.map((c) => c.seasons[0]).filter((x) => x !== undefined);
   const year = Math.min(...first.map((x) => x.year));
   const current = first.filter((x) => x.year === year);
-  const underWay = current.some((x) => x.windowFrom <= s.today) || first.some((x) => x.year > year);
+  const underWay = current.some((x) => x.windowFrom <= addDays(s.today, 7)) || first.some((x) => x.year > year);
   if (!underWay) return { endsWeek: 0, nextWeek: Math.min(...current.map((x) => week(x.windowFrom))) };
   const next = crops.flatMap((c) => c.seasons.filter((x) => x.year > year).map((x) => week(x.windowFrom)));
   return { endsWeek: Math.max(...current.map((x) => week(addDays(x.windowTo, 7)))), nextWeek: Math.min(SEASON_WEEKS, ...next) };

@@ -42,9 +42,9 @@ export async function takeJars(ctx: Context, input: TakeInput): Promise<Written<
   };
   return writeAct(ctx.db, ctx.place.id, input.id, ctx.enteredAt, async (tx) => {
     const lots = await lotsOfLine(tx, ctx, input.slug);
-    if (lots.length === 0) return noSuchLine(tx, ctx, input.slug);
+    if (lots.length === 0) return noSuchLine(tx, ctx, input);
     const line = (lots[0] as HeldLot).label;
-    const free = lots.filter((l) => leaves(l) === null && (input.to !== 'sold' || !l.household || l.process === 'as tested'));
+    const free = lots.filter((l) => staysFor(l, input.to) === null);
     const there = free.reduce((n, l) => n + l.onHand, 0);
     if (input.count > there) return { refused: tooFew(line, there, lots, input) };
     const here = await piecesOf(tx, ctx.place.id, free.map((l) => l.id));
@@ -58,19 +58,25 @@ export async function takeJars(ctx: Context, input: TakeInput): Promise<Written<
   });
 }
 
+/** Why a lot may not leave this way, or null. */
+const staysFor = (lot: HeldLot, to: TakeInput['to']): string | null =>
+  leaves(lot) ?? (to === 'sold' && lot.household && lot.process !== 'as tested' ? 'for the household and gifts' : null);
+
 const lotsOfLine = async (tx: Tx, ctx: Context, slug: string): Promise<HeldLot[]> =>
   (await loadLots(tx, ctx.place.id, { kinds: ['jars', 'frozen', 'dried', 'cold-jars'] })).filter((l) => lineSlug(l.label) === slug && l.unit !== 'g');
 
 function tooFew(line: string, there: number, lots: HeldLot[], input: TakeInput): string {
-  const held = lots.map(leaves).find((why) => why !== null);
+  const held = lots.map((l) => staysFor(l, input.to)).find((why) => why !== null);
   return `${there} left of ${line}${held ? ` that may leave (the others: ${held})` : ''}; ${input.count} asked for`;
 }
 
-/** Near lines are offered where the one asked for does not exist. */
-async function noSuchLine(tx: Tx, ctx: Context, slug: string): Promise<Refusal> {
-  const all = await loadLots(tx, ctx.place.id, { kinds: ['jars', 'frozen', 'dried'] });
+/** A line that is used up is named with its figure; near lines are offered where the one asked for never was. */
+async function noSuchLine(tx: Tx, ctx: Context, { slug, count }: TakeInput): Promise<Refusal> {
+  const all = await loadLots(tx, ctx.place.id, { kinds: ['jars', 'frozen', 'dried', 'cold-jars'], emptied: true });
+  const usedUp = all.find((l) => l.unit !== 'g' && lineSlug(l.label) === slug);
+  if (usedUp) return { refused: `0 left of ${usedUp.label}; ${count} asked for` };
   const words = slug.split('-');
-  const near = [...new Set(all.map((l) => l.label))].filter((label) => words.some((w) => w.length > 3 && lineSlug(label).includes(w)));
+  const near = [...new Set(all.filter((l) => l.onHand > 0).map((l) => l.label))].filter((label) => words.some((w) => w.length > 3 && lineSlug(label).includes(w)));
   return { refused: `there is no "${slug.replaceAll('-', ' ')}" on hand${near.length ? `; there is ${near.join(', ')}` : ''}` };
 }
 
