@@ -1,8 +1,9 @@
 /**
  * When a dryer load is done, learnt from its weighings: Page model on a grid over κ (log-normal about the first guess, sd
  * 0.5), n (±0.08 a step) and fresh moisture (±1.5 points), each weighing taken to 0.015 in moisture ratio. The spreads are
- * estimates. On 300 simulated runs two weighings gave the end to 2.9 % in the median; on one published apple run (Royen et
- * al. 2020) the error is -12 to +7 %: plan on 10-15 %.
+ * estimates. On 300 simulated runs two weighings give the end to 3.6 % in the median, nine in ten to 8 %, and the band from
+ * p10 to p90 holds the truth in 98 %: wider than its name. On one published apple run (Royen et al. 2020) the error is -12
+ * to +7 %: plan on 10-15 %.
  */
 import { dryBasis } from './gab-isotherm.ts';
 import { hoursToRatio, moistureRatio, type PageRate } from './page-drying.ts';
