@@ -1,9 +1,9 @@
 'use server';
 import { revalidatePath } from 'next/cache';
 import { redirect } from 'next/navigation';
-import { DEMO_FIRST_DAY, DEMO_LAST_DAY, moveDemoDay } from '#lib/usecases/open-demo.ts';
-import { DEMO_TIMES } from '#lib/usecases/context.ts';
 import { isPlainDate } from '#lib/units/plain-date.ts';
+import { DEMO_TIMES } from '#lib/usecases/context.ts';
+import { DEMO_FIRST_DAY, DEMO_LAST_DAY, moveDemoDay } from '#lib/usecases/open-demo.ts';
 import { placeContext } from './place-context.ts';
 
 /** Moves the demonstration's day; other places live on the real day. */

@@ -1,4 +1,13 @@
-type Answerable = { code: string; label: string; state: string; sealState: string | null; hoursOut: number | null; sheet: { finalG: number | null; jars: number } | null; jars: readonly { onHand: number }[]; kitchen: string };
+type Answerable = {
+  code: string;
+  label: string;
+  state: string;
+  sealState: string | null;
+  hoursOut: number | null;
+  sheet: { finalG: number | null; jars: number } | null;
+  jars: readonly { onHand: number }[];
+  kitchen: string;
+};
 
 const SEAL: Record<string, string> = {
   early: 'cooling: leave the jars until twelve hours are up',

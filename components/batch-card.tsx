@@ -41,7 +41,15 @@ export type BatchShown = {
   inputs: readonly { code: string; grams: number }[];
   readings: readonly { at: string; kind: string; value: number; unit: string }[];
   log: readonly { at: string; what: string }[];
-  jars: readonly { code: string; onHand: number; kind: string; seal: string | null; process: string | null; address: string | null; hold: string | null }[];
+  jars: readonly {
+    code: string;
+    onHand: number;
+    kind: string;
+    seal: string | null;
+    process: string | null;
+    address: string | null;
+    hold: string | null;
+  }[];
   partial: { grams: number; useBy: string | null } | null;
   processEndsInMs: number | null;
   hoursOut: number | null;
@@ -78,7 +86,14 @@ export function BatchCardView(props: BatchCardProps) {
               ]}
               rows={view.jars.map((j) => ({
                 id: j.code,
-                cells: { lot: <a href={`/trace/${j.code}`}>{j.code}</a>, left: j.onHand, state: [j.process, j.seal, j.hold ? `on hold: ${j.hold}` : null].filter(Boolean).join(', ') || 'none asked', where: j.address ?? 'not shelved' },
+                cells: {
+                  lot: <a href={`/trace/${j.code}`}>{j.code}</a>,
+                  left: j.onHand,
+                  state:
+                    [j.process, j.seal, j.hold ? `on hold: ${j.hold}` : null].filter(Boolean).join(', ') ||
+                    'none asked',
+                  where: j.address ?? 'not shelved',
+                },
               }))}
             />
           ) : null}
@@ -120,10 +135,31 @@ function SheetTray({ sheet: s }: { sheet: BatchSheetShown }) {
     ...(s.finalG ? [['Pan weight to stop at', bothMasses(s.finalG)] as [string, string]] : []),
     ...(s.boilOffG ? [['To boil off', bothMasses(s.boilOffG)] as [string, string]] : []),
     ...(s.boilMin ? [['Minutes at a full boil', `about ${s.boilMin}`] as [string, string]] : []),
-    ...(s.stopC ? [['Temperature, a guide', `${s.stopC.toFixed(1)} °C · ${fahrenheit(celsius(s.stopC)).toFixed(1)} °F`] as [string, string]] : []),
-    ...(s.jars ? [['Jars', `${s.jars} ${s.jarLabel ?? 'packs'}${s.partialG > 0 ? ` and ${s.partialG} g` : ''}`] as [string, string]] : []),
+    ...(s.stopC
+      ? [
+          ['Temperature, a guide', `${s.stopC.toFixed(1)} °C · ${fahrenheit(celsius(s.stopC)).toFixed(1)} °F`] as [
+            string,
+            string,
+          ],
+        ]
+      : []),
+    ...(s.jars
+      ? [
+          ['Jars', `${s.jars} ${s.jarLabel ?? 'packs'}${s.partialG > 0 ? ` and ${s.partialG} g` : ''}`] as [
+            string,
+            string,
+          ],
+        ]
+      : []),
     ...(s.processMin ? [['Process', `${s.processMin} min at a full boil`] as [string, string]] : []),
-    ...(s.headspaceIn ? [['Headspace', `${s.headspaceIn === 0.25 ? '¼' : s.headspaceIn === 0.5 ? '½' : s.headspaceIn} in · ${s.headspaceMm} mm`] as [string, string]] : []),
+    ...(s.headspaceIn
+      ? [
+          [
+            'Headspace',
+            `${s.headspaceIn === 0.25 ? '¼' : s.headspaceIn === 0.5 ? '½' : s.headspaceIn} in · ${s.headspaceMm} mm`,
+          ] as [string, string],
+        ]
+      : []),
   ];
   return (
     <Tray title="The sheet">

@@ -14,7 +14,13 @@ export type BatchChooserProps = {
 /** First the fruit, then what it may become here. */
 export function BatchChooser({ fruit, recipes }: BatchChooserProps) {
   if (fruit.length === 0)
-    return <EmptyState title="No fruit is waiting." first="A batch begins with fruit that was weighed in." action={<LinkButton href="/harvest">Weigh in a picking</LinkButton>} />;
+    return (
+      <EmptyState
+        title="No fruit is waiting."
+        first="A batch begins with fruit that was weighed in."
+        action={<LinkButton href="/harvest">Weigh in a picking</LinkButton>}
+      />
+    );
   const chosen = fruit.filter((f) => f.chosen);
   return (
     <TrayTable columns="equal">
@@ -47,7 +53,15 @@ export function BatchChooser({ fruit, recipes }: BatchChooserProps) {
           <ul className={styles.recipes}>
             {recipes.map((r) => (
               <li key={r.id}>
-                <a href={`/batches/new?${new URLSearchParams([['recipe', r.id], ...chosen.flatMap((f): [string, string][] => [['lot', f.id], ['kg', (f.grams / 1000).toFixed(3)]])])}`}>
+                <a
+                  href={`/batches/new?${new URLSearchParams([
+                    ['recipe', r.id],
+                    ...chosen.flatMap((f): [string, string][] => [
+                      ['lot', f.id],
+                      ['kg', (f.grams / 1000).toFixed(3)],
+                    ]),
+                  ])}`}
+                >
                   <b>{r.title}</b>
                   <span className={styles.quiet}>
                     {r.kind} · {r.goes} · {r.standing}

@@ -1,5 +1,5 @@
-import { counted } from '#lib/units/format.ts';
 import { fahrenheit } from '#lib/units/convert.ts';
+import { counted } from '#lib/units/format.ts';
 import { celsius } from '#lib/units/quantity.ts';
 import styles from './batch-draft.module.css';
 import { Button } from './button.tsx';
@@ -91,22 +91,58 @@ export function BatchDraft(p: BatchDraftProps) {
             {typed.lots.map((l) => (
               <div key={l.id}>
                 <input type="hidden" name="lot" value={l.id} />
-                <Field name="kg" label={`${l.label} (${l.code})`} unit="kg" inputMode="decimal" hint={`${l.onHandKg} kg there`} defaultValue={l.kg} required />
+                <Field
+                  name="kg"
+                  label={`${l.label} (${l.code})`}
+                  unit="kg"
+                  inputMode="decimal"
+                  hint={`${l.onHandKg} kg there`}
+                  defaultValue={l.kg}
+                  required
+                />
               </div>
             ))}
-            <Field name="trim" label="Trim weighed: stones, cores, stalks" unit="kg" inputMode="decimal" defaultValue={typed.trim} hint="The table’s share stands in until you weigh it" />
+            <Field
+              name="trim"
+              label="Trim weighed: stones, cores, stalks"
+              unit="kg"
+              inputMode="decimal"
+              defaultValue={typed.trim}
+              hint="The table’s share stands in until you weigh it"
+            />
             <Field name="brix" label="Refractometer" unit="°Bx" inputMode="decimal" defaultValue={typed.brix} />
             <Field name="water" label="Water boils today at" unit="°C" inputMode="decimal" defaultValue={typed.water} />
             <div className={styles.pair}>
-              <Field as="select" name="kitchen" label="Kitchen" required options={p.kitchens} defaultValue={typed.kitchen} />
+              <Field
+                as="select"
+                name="kitchen"
+                label="Kitchen"
+                required
+                options={p.kitchens}
+                defaultValue={typed.kitchen}
+              />
               <Field as="select" name="pan" label="Pan" required options={p.pans} defaultValue={typed.pan} />
-              {p.jars.length > 0 ? <Field as="select" name="jar" label="Jars" required options={p.jars} defaultValue={typed.jar} /> : null}
+              {p.jars.length > 0 ? (
+                <Field as="select" name="jar" label="Jars" required options={p.jars} defaultValue={typed.jar} />
+              ) : null}
             </div>
             <details className={styles.own} open={Boolean(typed.sugar || typed.addwater || typed.batches)}>
               <summary>Set the amounts myself</summary>
               <Field name="batches" label="Batches" inputMode="numeric" defaultValue={typed.batches} />
-              <Field name="sugar" label="Sugar in each batch" unit="kg" inputMode="decimal" defaultValue={typed.sugar} />
-              <Field name="addwater" label="Water in each batch" unit="kg" inputMode="decimal" defaultValue={typed.addwater} />
+              <Field
+                name="sugar"
+                label="Sugar in each batch"
+                unit="kg"
+                inputMode="decimal"
+                defaultValue={typed.sugar}
+              />
+              <Field
+                name="addwater"
+                label="Water in each batch"
+                unit="kg"
+                inputMode="decimal"
+                defaultValue={typed.addwater}
+              />
             </details>
             <Button kind="quiet">Work it out again</Button>
           </form>
@@ -142,7 +178,11 @@ export function BatchDraft(p: BatchDraftProps) {
       </TrayTable>
       <TrayTable columns="equal">
         <Tray title="Jars and canner">
-          <ShownFigure label={d.jarLabel ? `Jars, ${d.jarLabel}` : 'Packs'} figure={d.jars} text={d.batches > 1 ? `${d.jarsEach} from each pan, ${d.jars.value} in all` : undefined} />
+          <ShownFigure
+            label={d.jarLabel ? `Jars, ${d.jarLabel}` : 'Packs'}
+            figure={d.jars}
+            text={d.batches > 1 ? `${d.jarsEach} from each pan, ${d.jars.value} in all` : undefined}
+          />
           {d.partialEach ? <ShownFigure label="Partial jar, to the fridge" figure={d.partialEach} /> : null}
           <ShownFigure label="Lids" figure={d.lids} />
           {d.process ? <ShownFigure label="Process at a full boil" figure={d.process} /> : null}
@@ -151,7 +191,11 @@ export function BatchDraft(p: BatchDraftProps) {
           {d.loads ? <ShownFigure label="Canner loads" figure={d.loads} /> : null}
           {d.cannerMin ? <ShownFigure label="Canner time" figure={d.cannerMin} /> : null}
           <p className={styles.goes}>
-            {d.shelf ? 'Goes to the shelf once its process and seals are answered.' : d.needs.length > 0 ? `Goes to the shelf only with ${d.needs.join(' and ')}.` : `Not for the shelf: ${d.ways.join(' or ') || 'no published way'}.`}
+            {d.shelf
+              ? 'Goes to the shelf once its process and seals are answered.'
+              : d.needs.length > 0
+                ? `Goes to the shelf only with ${d.needs.join(' and ')}.`
+                : `Not for the shelf: ${d.ways.join(' or ') || 'no published way'}.`}
             {d.household ? ' For the household and gifts; not a tested recipe for sale.' : ''}
           </p>
           {d.reasons.map((r) => (
@@ -179,7 +223,13 @@ export function BatchDraft(p: BatchDraftProps) {
           ) : (
             <p>Nothing here has to set.</p>
           )}
-          {d.names ? <p>{d.names.allowed.length > 0 ? `May be called: ${d.names.allowed.join(', ')}.` : 'No reserved name fits it: call it a fruit spread.'}</p> : null}
+          {d.names ? (
+            <p>
+              {d.names.allowed.length > 0
+                ? `May be called: ${d.names.allowed.join(', ')}.`
+                : 'No reserved name fits it: call it a fruit spread.'}
+            </p>
+          ) : null}
           {d.setAsides.map((a) => (
             <ShownFigure key={a.material} label={`${a.material}, for ${a.use}`} figure={a.fresh} />
           ))}
@@ -211,7 +261,9 @@ export function BatchDraft(p: BatchDraftProps) {
           {(['trim', 'brix', 'water', 'pan', 'kitchen', 'jar', 'batches', 'sugar', 'addwater'] as const).map((k) => (
             <input key={k} type="hidden" name={k} value={typed[k]} />
           ))}
-          <Button size="large">{d.batches > 1 ? `Start ${counted(d.batches, 'batch', 'batches')}` : 'Start the batch'}</Button>
+          <Button size="large">
+            {d.batches > 1 ? `Start ${counted(d.batches, 'batch', 'batches')}` : 'Start the batch'}
+          </Button>
         </form>
       </Tray>
     </>

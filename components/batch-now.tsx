@@ -1,6 +1,6 @@
 import { counted } from '#lib/units/format.ts';
-import type { BatchCardProps } from './batch-card.tsx';
 import styles from './batch-card.module.css';
+import type { BatchCardProps } from './batch-card.tsx';
 import { BigTimer } from './big-timer.tsx';
 import { Button } from './button.tsx';
 import { Caution } from './caution.tsx';
@@ -36,7 +36,18 @@ function AtTheStove({ view, actions, ids }: BatchCardProps) {
         <form action={actions.read} className={styles.line}>
           <input type="hidden" name="id" value={ids[0]} />
           <input type="hidden" name="code" value={view.code} />
-          <Field as="select" name="kind" label="Log a reading" required options={[{ value: 'weight', label: 'pan weight, kg' }, { value: 'temperature', label: 'temperature, °C' }, { value: 'brix', label: 'refractometer, °Bx' }, { value: 'set-test', label: 'cold plate: 0 runs, 1 thickens, 2 set' }]} />
+          <Field
+            as="select"
+            name="kind"
+            label="Log a reading"
+            required
+            options={[
+              { value: 'weight', label: 'pan weight, kg' },
+              { value: 'temperature', label: 'temperature, °C' },
+              { value: 'brix', label: 'refractometer, °Bx' },
+              { value: 'set-test', label: 'cold plate: 0 runs, 1 thickens, 2 set' },
+            ]}
+          />
           <Field name="value" label="It reads" inputMode="decimal" required />
           <Button kind="quiet" size="large">
             Log it
@@ -50,10 +61,30 @@ function AtTheStove({ view, actions, ids }: BatchCardProps) {
           <input type="hidden" name="id" value={ids[1]} />
           <input type="hidden" name="code" value={view.code} />
           <NumberStepper name="jars" label={s.jarLabel ? `Full ${s.jarLabel} jars` : 'Packs'} defaultValue={s.jars} />
-          <Field name="partialG" label="Partial jar, to the fridge" unit="g" inputMode="numeric" defaultValue={String(s.partialG)} required />
+          <Field
+            name="partialG"
+            label="Partial jar, to the fridge"
+            unit="g"
+            inputMode="numeric"
+            defaultValue={String(s.partialG)}
+            required
+          />
           <Field name="skimmingsG" label="Skimmed off" unit="g" inputMode="numeric" defaultValue="0" required />
-          <Field name="panLossG" label="Stuck to pan and tools" unit="g" inputMode="numeric" defaultValue="0" required />
-          <Field name="trimG" label="Trim: stones, cores, stalks" unit="g" inputMode="numeric" defaultValue={String(s.trimG)} />
+          <Field
+            name="panLossG"
+            label="Stuck to pan and tools"
+            unit="g"
+            inputMode="numeric"
+            defaultValue="0"
+            required
+          />
+          <Field
+            name="trimG"
+            label="Trim: stones, cores, stalks"
+            unit="g"
+            inputMode="numeric"
+            defaultValue={String(s.trimG)}
+          />
           <label className={styles.tick}>
             <input type="checkbox" name="keepTrim" /> Keep the trim as a set-aside
           </label>
@@ -73,10 +104,17 @@ function AtTheCanner({ view, actions, ids, renderedAt }: BatchCardProps) {
     <Tray title="In the canner">
       <WakeLock />
       <p>
-        {s.processMin} minutes from a full boil with the jars covered; then heat off, lid off, five minutes, out. {view.sharing.length > 0 ? `In the same load: ${view.sharing.map((b) => b.code).join(', ')}.` : ''}
+        {s.processMin} minutes from a full boil with the jars covered; then heat off, lid off, five minutes, out.{' '}
+        {view.sharing.length > 0 ? `In the same load: ${view.sharing.map((b) => b.code).join(', ')}.` : ''}
       </p>
       <Caution title="Lift the lid away from you: steam burns before it is seen." />
-      {running ? <BigTimer label="At a full boil" endsAt={renderedAt + (view.processEndsInMs as number)} note={`${s.processMin} min from the table`} /> : null}
+      {running ? (
+        <BigTimer
+          label="At a full boil"
+          endsAt={renderedAt + (view.processEndsInMs as number)}
+          note={`${s.processMin} min from the table`}
+        />
+      ) : null}
       <div className={styles.line}>
         {running ? null : (
           <form action={actions.process}>
@@ -86,8 +124,19 @@ function AtTheCanner({ view, actions, ids, renderedAt }: BatchCardProps) {
         )}
         <form action={actions.process} className={styles.line}>
           <ProcessFields id={ids[1] as string} codes={codes} back={view.code} step="out" />
-          <Field name="minutes" label="Minutes kept at a full boil" inputMode="numeric" hint={running ? 'Left empty: by the clock' : undefined} {...(running ? {} : { required: true })} />
-          <Field name="deviation" label="Anything different?" hint="Off the boil, another altitude, a lid dropped" maxLength={120} />
+          <Field
+            name="minutes"
+            label="Minutes kept at a full boil"
+            inputMode="numeric"
+            hint={running ? 'Left empty: by the clock' : undefined}
+            {...(running ? {} : { required: true })}
+          />
+          <Field
+            name="deviation"
+            label="Anything different?"
+            hint="Off the boil, another altitude, a lid dropped"
+            maxLength={120}
+          />
           <Button size="large" kind={running ? 'primary' : 'quiet'}>
             Out of the canner
           </Button>
@@ -97,7 +146,17 @@ function AtTheCanner({ view, actions, ids, renderedAt }: BatchCardProps) {
   );
 }
 
-const ProcessFields = ({ id, codes, back, step }: { id: string; codes: readonly string[]; back: string; step: 'boiling' | 'out' }) => (
+const ProcessFields = ({
+  id,
+  codes,
+  back,
+  step,
+}: {
+  id: string;
+  codes: readonly string[];
+  back: string;
+  step: 'boiling' | 'out';
+}) => (
   <>
     <input type="hidden" name="id" value={id} />
     <input type="hidden" name="back" value={back} />
@@ -113,21 +172,37 @@ function InTheMorning({ view, actions, ids }: BatchCardProps) {
   if (view.sealState === 'early' || !jars)
     return (
       <Tray title="Cooling">
-        <p>Out {(view.hoursOut ?? 0).toFixed(1)} h ago. Leave the jars where they stand; the seals are tried after 12 h, and answered before 24.</p>
+        <p>
+          Out {(view.hoursOut ?? 0).toFixed(1)} h ago. Leave the jars where they stand; the seals are tried after 12 h,
+          and answered before 24.
+        </p>
       </Tray>
     );
   return (
     <Tray title="Seals">
       {view.sealState === 'red' ? <Caution title="Twenty hours are past: answer the seals before 24." /> : null}
-      {view.sealState === 'locked' ? <Caution title="Nobody checked within 24 hours. Look at each jar: a lid that gives goes out, whole. The others stay for the household, marked as unverified." /> : null}
+      {view.sealState === 'locked' ? (
+        <Caution title="Nobody checked within 24 hours. Look at each jar: a lid that gives goes out, whole. The others stay for the household, marked as unverified." />
+      ) : null}
       <form action={actions.seal} className={styles.grid}>
         <input type="hidden" name="id" value={ids[0]} />
         <input type="hidden" name="code" value={view.code} />
         <p>
-          Rings off. Press each lid at its middle: one that gives is open. {counted(jars.onHand, 'jar')} of {view.code}, numbered 1 to {jars.onHand}.
+          Rings off. Press each lid at its middle: one that gives is open. {counted(jars.onHand, 'jar')} of {view.code},
+          numbered 1 to {jars.onHand}.
         </p>
         <Field name="unsealed" label="Numbers of the open ones" hint="Left empty: all sealed" inputMode="text" />
-        <Field as="select" name="address" label="Shelf for the sealed ones" required options={(view.address?.addresses ?? ['floor']).map((a) => ({ value: a, label: a === view.address?.suggested ? `${a} (room here)` : a }))} defaultValue={view.address?.suggested ?? 'floor'} />
+        <Field
+          as="select"
+          name="address"
+          label="Shelf for the sealed ones"
+          required
+          options={(view.address?.addresses ?? ['floor']).map((a) => ({
+            value: a,
+            label: a === view.address?.suggested ? `${a} (room here)` : a,
+          }))}
+          defaultValue={view.address?.suggested ?? 'floor'}
+        />
         <Button size="large">{`All ${jars.onHand} sealed, but those named`}</Button>
       </form>
     </Tray>

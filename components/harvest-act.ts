@@ -40,12 +40,13 @@ export function harvestAct(state: PadState, { id, day, containers }: PadFrame): 
   };
 }
 
+/** "Gross less than the bucket: 0.50 < 0.62 kg." */
 function tooLight(r: Reading, containers: readonly PadContainer[]): string {
   const container = containers.find((c) => c.id === r.containerId);
   const tare = (container?.tareG ?? 0) * r.containerCount;
-  const name = container?.label ?? 'container';
-  const what = r.containerCount === 1 ? `an empty ${name}` : `${r.containerCount} empty ${name}s`;
-  return `The scale said ${r.text} ${r.unit}, but ${what} alone weigh${r.containerCount === 1 ? 's' : ''} ${kilograms(tare)}. Another container?`;
+  const gross = typedGrams(r.text, r.unit) ?? 0;
+  const name = container?.label.toLowerCase().split(' ').at(-1) ?? 'container';
+  return `Gross less than the ${name}${r.containerCount === 1 ? '' : 's'}: ${(gross / 1000).toFixed(2)} < ${kilograms(tare)}. Another container?`;
 }
 
 /** How far from the usual a picking may be before it is asked about, as a factor up or down (common practice of this program). */

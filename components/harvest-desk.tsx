@@ -32,6 +32,7 @@ export function HarvestDesk({ placeId, day, action, said, refused, ...pad }: Har
   const [waiting, setWaiting] = useState(0);
   const [lastSent, setLastSent] = useState<string | null>(null);
   const [turnedBack, setTurnedBack] = useState<QueuedAct[]>([]);
+  const [pickedOn, setPickedOn] = useState<string>(day);
 
   const send = useCallback(async () => {
     const before = (await queued(placeId)).filter((a) => a.reason === null).length;
@@ -60,7 +61,7 @@ export function HarvestDesk({ placeId, day, action, said, refused, ...pad }: Har
   }, [send]);
 
   async function record(act: Record<string, unknown> & { id: string }) {
-    await keepAct(placeId, { ...act, at: instantOn(day), nothing: act.nothing ?? null });
+    await keepAct(placeId, { ...act, at: pickedOn === day ? instantOn(day) : null, nothing: act.nothing ?? null });
     const sent = await send();
     const back = sent.refused.find((a) => a.id === act.id);
     if (back) {
@@ -84,9 +85,21 @@ export function HarvestDesk({ placeId, day, action, said, refused, ...pad }: Har
           </button>
         </Problem>
       ))}
+      <details className={styles.look} open={pickedOn !== day}>
+        <summary>Picked on another day?</summary>
+        <label className={styles.lookForm}>
+          Picked on
+          <input
+            type="date"
+            className={styles.select}
+            value={pickedOn}
+            onChange={(e) => setPickedOn(e.target.value || day)}
+          />
+        </label>
+      </details>
       <HarvestPad
         {...pad}
-        day={day}
+        day={pickedOn as PlainDate}
         queue={{ waiting, lastSent }}
         action={action}
         onRecord={(act: HarvestAct) => record({ ...act })}

@@ -151,6 +151,11 @@ const draftGrams = (state: PadState): number | null =>
 export const allReadings = (state: PadState): Reading[] =>
   draftGrams(state) === null ? [...state.readings] : [...state.readings, draftReading(state)];
 
+/** Net of the bucket on the scale; null when nothing is typed. */
+export function lastBucketNet(state: PadState, containers: readonly PadContainer[]): number | null {
+  return draftGrams(state) === null ? null : netOfReading(draftReading(state), containers);
+}
+
 export const netGrams = (state: PadState, containers: readonly PadContainer[]): number =>
   allReadings(state).reduce((sum, r) => sum + netOfReading(r, containers), 0);
 

@@ -9,7 +9,7 @@ import { type HarvestAct, harvestAct, isGhostTap, recordLabel, weightDoubt } fro
 import { HarvestGrades } from './harvest-grades.tsx';
 import { HarvestKeypad } from './harvest-keypad.tsx';
 import styles from './harvest-pad.module.css';
-import { afterTap, emptyPad, netGrams, type PadRow, type PadState } from './harvest-pad-state.ts';
+import { afterTap, emptyPad, lastBucketNet, netGrams, type PadRow, type PadState } from './harvest-pad-state.ts';
 import { HarvestPlainForm } from './harvest-plain-form.tsx';
 import { HarvestReadout } from './harvest-readout.tsx';
 import { HarvestRows } from './harvest-rows.tsx';
@@ -101,7 +101,7 @@ export function HarvestPad({ rows, containers, day, queue, onRecord, action, fir
         <HarvestRows rows={rows} chosen={row} tap={tap} />
         <div className={styles.bench}>
           <div className={styles.scale}>
-            <HarvestReadout pad={pad} net={net} tap={tap} />
+            <HarvestReadout pad={pad} net={net} bucketNet={lastBucketNet(pad, containers)} tap={tap} />
             <HarvestKeypad pad={pad} tap={tap} />
           </div>
           <div className={styles.side}>

@@ -2,10 +2,10 @@ import { kilograms, poundsText } from '#lib/units/format.ts';
 import styles from './harvest-pad.module.css';
 import { allReadings, type PadState, type PadTap } from './harvest-pad-state.ts';
 
-export type HarvestReadoutProps = { pad: PadState; net: number; tap: (t: PadTap) => void };
+export type HarvestReadoutProps = { pad: PadState; net: number; bucketNet: number | null; tap: (t: PadTap) => void };
 
 /** What is being typed, and what it comes to without the containers, in both units and in large type. */
-export function HarvestReadout({ pad, net, tap }: HarvestReadoutProps) {
+export function HarvestReadout({ pad, net, bucketNet, tap }: HarvestReadoutProps) {
   const onGrade = pad.focus === 'gross' ? null : pad.focus;
   const text = onGrade ? (pad.gradeTexts[onGrade]?.text ?? '') : pad.draft;
   const bucket = pad.readings.length + 1;
@@ -27,7 +27,10 @@ export function HarvestReadout({ pad, net, tap }: HarvestReadoutProps) {
         </output>
       </div>
       <div className={styles.net} aria-live="polite">
-        <span className={styles.what}>Fruit alone{count > 1 ? `, ${count} buckets` : ''}</span>
+        <span className={styles.what}>
+          Fruit alone{count > 1 ? `, ${count} buckets` : ''}
+          {count > 1 && bucketNet !== null && bucketNet > 0 ? `; this one ${kilograms(bucketNet)}` : ''}
+        </span>
         {net < 0 ? (
           <b className={styles.refused}>lighter than its empty container</b>
         ) : (

@@ -15,7 +15,9 @@ export type Shown = {
 export function figureText({ value, unit, band }: Pick<Shown, 'value' | 'unit' | 'band'>): string {
   const text = unit === 'g' ? grams(value) : `${rounded(value, unit)}${unit ? ` ${unit}` : ''}`;
   if (!band || rounded(band.low, unit) === rounded(band.high, unit)) return text;
-  return unit === 'g' ? `${text} (${grams(band.low)} to ${grams(band.high)})` : `${text} (${rounded(band.low, unit)} to ${rounded(band.high, unit)})`;
+  return unit === 'g'
+    ? `${text} (${grams(band.low)} to ${grams(band.high)})`
+    : `${text} (${rounded(band.low, unit)} to ${rounded(band.high, unit)})`;
 }
 const grams = (g: number): string => (Math.abs(g) >= 1000 ? `${(g / 1000).toFixed(3)} kg` : `${Math.round(g)} g`);
 const rounded = (v: number, unit: string): string => {
@@ -26,5 +28,14 @@ const rounded = (v: number, unit: string): string => {
 
 /** A computed figure that opens to its formula, inputs, source and status. */
 export function ShownFigure({ figure, label, text }: { figure: Shown; label: string; text?: ReactNode }) {
-  return <FigureWithSource label={label} value={text ?? figureText(figure)} formula={figure.formula} inputs={figure.inputs} source={figure.source} status={figure.status} />;
+  return (
+    <FigureWithSource
+      label={label}
+      value={text ?? figureText(figure)}
+      formula={figure.formula}
+      inputs={figure.inputs}
+      source={figure.source}
+      status={figure.status}
+    />
+  );
 }

@@ -68,7 +68,10 @@ export function TodayTrays({ view }: TodayTraysProps) {
         {view.past.length > 0 ? (
           <details className={styles.past}>
             <summary>
-              <StatusMark state="late" word={`${kilograms(view.pastG)} past its time: look at it, cook or compost it today`} />
+              <StatusMark
+                state="late"
+                word={`${kilograms(view.pastG)} past its time: look at it, cook or compost it today`}
+              />
             </summary>
             <p>{view.past.map((p) => `${p.name} ${kilograms(p.grams)}`).join(' · ')}</p>
           </details>

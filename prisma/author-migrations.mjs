@@ -2,8 +2,8 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { migrationList, migrationNames, migrationsFolder, schemaText } from './migrations-folder.mjs';
-import { scratchDatabase } from './scratch-database.mjs';
 import { withEngine } from './schema-engine.mjs';
+import { scratchDatabase } from './scratch-database.mjs';
 
 export const PROVIDERS = ['sqlite', 'postgresql'];
 const NO_FILTER = { externalTables: [], externalEnums: [] };
@@ -31,7 +31,8 @@ export async function missingSql(provider) {
  * @returns the names of the files written; none when the schema has not changed.
  */
 export async function newMigration(name, now) {
-  if (!/^[a-z][a-z0-9_]*$/.test(name)) throw new Error(`"${name}" is no name for a migration: use small letters, digits and _.`);
+  if (!/^[a-z][a-z0-9_]*$/.test(name))
+    throw new Error(`"${name}" is no name for a migration: use small letters, digits and _.`);
   const stamp = now.toISOString().replace(/\D/g, '').slice(0, 14);
   const written = [];
   for (const provider of PROVIDERS) {

@@ -70,7 +70,9 @@ async function deployToServer(url, folder) {
     return await withEngine(target, (engine) => apply(engine, folder));
   } catch (error) {
     await withServer(url, (connection) => connection.executeScript(MARK_FAILED_AS_ROLLED_BACK)).catch(() => undefined);
-    throw new Error(`The database could not be brought up to date; the migration that failed was rolled back as a whole: ${sentence(error)}`);
+    throw new Error(
+      `The database could not be brought up to date; the migration that failed was rolled back as a whole: ${sentence(error)}`,
+    );
   }
 }
 

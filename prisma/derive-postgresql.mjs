@@ -11,14 +11,19 @@ const TARGET = new URL('./postgresql/schema.prisma', import.meta.url);
  * Throws when either line is missing or stands there twice, so that a renamed generator is noticed.
  */
 export function postgresqlSchema(source) {
-  const swapped = swapOnce(swapOnce(source, 'provider = "sqlite"', 'provider = "postgresql"'), '"./generated/sqlite"', '"../generated/postgresql"');
+  const swapped = swapOnce(
+    swapOnce(source, 'provider = "sqlite"', 'provider = "postgresql"'),
+    '"./generated/sqlite"',
+    '"../generated/postgresql"',
+  );
   const body = swapped.replace(/^(\/\/.*\n)+/, '');
   return `// Derived from prisma/schema.prisma by prisma/derive-postgresql.mjs: edit that file, not this one.\n${body}`;
 }
 
 function swapOnce(text, from, to) {
   const parts = text.split(from);
-  if (parts.length !== 2) throw new Error(`prisma/schema.prisma must contain ${from} exactly once, not ${parts.length - 1} times.`);
+  if (parts.length !== 2)
+    throw new Error(`prisma/schema.prisma must contain ${from} exactly once, not ${parts.length - 1} times.`);
   return parts.join(to);
 }
 
@@ -30,7 +35,9 @@ function main() {
     return console.log('Wrote prisma/postgresql/schema.prisma');
   }
   if (read(TARGET) === wanted) return console.log('prisma/postgresql/schema.prisma follows prisma/schema.prisma');
-  console.error('prisma/postgresql/schema.prisma is out of date: run `node prisma/derive-postgresql.mjs` and commit it.');
+  console.error(
+    'prisma/postgresql/schema.prisma is out of date: run `node prisma/derive-postgresql.mjs` and commit it.',
+  );
   process.exitCode = 1;
 }
 

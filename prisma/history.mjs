@@ -16,7 +16,9 @@ export async function pendingOrRefuse(connection, folder) {
   if (unknown.length > 0) throw new Error(newerDatabase(unknown));
   const failed = applied.filter(({ finished }) => !finished);
   if (failed.length > 0) {
-    throw new Error(`The migration ${list(failed)} failed half-way in this database. Restore the database from a backup, then start again.`);
+    throw new Error(
+      `The migration ${list(failed)} failed half-way in this database. Restore the database from a backup, then start again.`,
+    );
   }
   const edited = applied.filter(({ name, checksum }) => checksum !== sha256(known.get(name)));
   if (edited.length > 0) {
@@ -33,7 +35,8 @@ async function appliedMigrations(connection) {
     const { rows } = await connection.queryRaw({ sql: SQL, args: [], argTypes: [] });
     return rows.map(([name, checksum, finished]) => ({ name, checksum, finished: Number(finished) === 1 }));
   } catch (error) {
-    if (/no such table|TableDoesNotExist|does not exist/i.test(error.message + JSON.stringify(error.cause ?? ''))) return [];
+    if (/no such table|TableDoesNotExist|does not exist/i.test(error.message + JSON.stringify(error.cause ?? '')))
+      return [];
     throw error;
   }
 }

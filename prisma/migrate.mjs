@@ -20,7 +20,11 @@ async function runStatus() {
 
 async function runNew(name = '') {
   const written = await newMigration(name, new Date());
-  console.log(written.length > 0 ? `Wrote, please read:\n${written.join('\n')}` : 'The schema has not changed: no migration is needed.');
+  console.log(
+    written.length > 0
+      ? `Wrote, please read:\n${written.join('\n')}`
+      : 'The schema has not changed: no migration is needed.',
+  );
 }
 
 async function runCheck() {
@@ -29,7 +33,9 @@ async function runCheck() {
     const sql = await missingSql(provider);
     if (sql) {
       code = 1;
-      console.error(`${provider}: the migrations do not lead to the schema. Run \`node prisma/derive-postgresql.mjs\` and \`node prisma/migrate.mjs new <name>\`. Missing:\n${sql}`);
+      console.error(
+        `${provider}: the migrations do not lead to the schema. Run \`node prisma/derive-postgresql.mjs\` and \`node prisma/migrate.mjs new <name>\`. Missing:\n${sql}`,
+      );
     } else console.log(`${provider}: the migrations lead to the schema`);
   }
   return code;

@@ -1,7 +1,7 @@
 import type { Metadata } from 'next';
-import { TodayTrays } from '#components/today-trays.tsx';
-import { todayAnswer } from '#components/today-answer.ts';
 import { AnswerHeading } from '#components/answer-heading.tsx';
+import { todayAnswer } from '#components/today-answer.ts';
+import { TodayTrays } from '#components/today-trays.tsx';
 import { readToday } from '#lib/usecases/read-today.ts';
 import { placeContext } from '../place-context.ts';
 

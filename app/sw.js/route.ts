@@ -45,4 +45,5 @@ async function copyFirst(request) {
 `;
 
 export const dynamic = 'force-static';
-export const GET = (): Response => new Response(WORKER, { headers: { 'content-type': 'text/javascript; charset=utf-8', 'cache-control': 'no-cache' } });
+export const GET = (): Response =>
+  new Response(WORKER, { headers: { 'content-type': 'text/javascript; charset=utf-8', 'cache-control': 'no-cache' } });

@@ -7,7 +7,8 @@ import { DEMO_OPENING_DAY, DEMO_PLACE, openDemo } from '#lib/usecases/open-demo.
 import { openDatabaseOfProcess, openOwnPlace, places } from '#lib/usecases/open-places.ts';
 import { PLACE_COOKIE } from '../place-context.ts';
 
-const remember = async (id: string) => (await cookies()).set(PLACE_COOKIE, id, { httpOnly: true, sameSite: 'lax', maxAge: 400 * 86_400, path: '/' });
+const remember = async (id: string) =>
+  (await cookies()).set(PLACE_COOKIE, id, { httpOnly: true, sameSite: 'lax', maxAge: 400 * 86_400, path: '/' });
 
 export async function startDemo(): Promise<void> {
   const there = (await places()).some((p) => p.id === DEMO_PLACE);
@@ -20,7 +21,9 @@ export async function startOwn(data: FormData): Promise<void> {
   const parsed = parseForm(ownPlace, data);
   if (!parsed.ok) {
     const problem = Object.values(parsed.state.fields).flat().join('; ');
-    redirect(`/welcome?${new URLSearchParams({ problem, name: parsed.state.values.name ?? '', altitude: parsed.state.values.altitude ?? '' })}`);
+    redirect(
+      `/welcome?${new URLSearchParams({ problem, name: parsed.state.values.name ?? '', altitude: parsed.state.values.altitude ?? '' })}`,
+    );
   }
   await openOwnPlace(await openDatabaseOfProcess(), parsed.value);
   await remember(parsed.value.id);

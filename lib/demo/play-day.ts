@@ -1,14 +1,13 @@
 /** Pickings, what leaves the shelf, and the year's set-asides. */
-import { childId } from '#lib/ledger/entry.ts';
-import { foodCode, harvestCode, setAsideCode } from '#lib/ledger/lot-code.ts';
-import { type HeldLot, newLot, worstGrade } from '#lib/ledger/lot.ts';
-import { hoursLeft } from '#lib/science/perish-clock.ts';
-import { type Movement, moveGrams } from '#lib/ledger/movement.ts';
+
 import { drawOldest } from '#lib/ledger/acts/draw-oldest.ts';
 import { pickFruit } from '#lib/ledger/acts/pick-fruit.ts';
 import { takePieces } from '#lib/ledger/acts/take-pieces.ts';
-import { isRefusal } from '#lib/ledger/entry.ts';
-import { movePieces } from '#lib/ledger/movement.ts';
+import { childId, isRefusal } from '#lib/ledger/entry.ts';
+import { type HeldLot, newLot, worstGrade } from '#lib/ledger/lot.ts';
+import { foodCode, harvestCode, setAsideCode } from '#lib/ledger/lot-code.ts';
+import { type Movement, moveGrams, movePieces } from '#lib/ledger/movement.ts';
+import { hoursLeft } from '#lib/science/perish-clock.ts';
 import { addDays, type PlainDate } from '#lib/units/plain-date.ts';
 import { demoId } from './demo-ids.ts';
 import { type DemoLine, isGlass } from './lines.ts';
@@ -34,7 +33,9 @@ export function playPick(s: SeasonState, key: string, crop: DemoCrop, row: strin
     lockedUntil: null,
     details: {},
   });
-  const straight = (['sold', 'eaten'] as const).filter((to) => split[to] > 0).map((to) => moveGrams({ sink: 'harvest' }, { sink: to }, split[to]));
+  const straight = (['sold', 'eaten'] as const)
+    .filter((to) => split[to] > 0)
+    .map((to) => moveGrams({ sink: 'harvest' }, { sink: to }, split[to]));
   if (split.cull > 0) straight.push(moveGrams({ sink: 'harvest' }, { sink: 'compost' }, split.cull));
   write(s, { ...entry, movements: [...entry.movements, ...straight] });
 }
@@ -53,13 +54,19 @@ const GRACE_H = 120;
 const isPast = (lot: HeldLot, day: PlainDate): boolean => {
   if (!lot.foodId || !lot.grade) return false;
   const ageHours = (Date.parse(`${day}T18:00:00Z`) - Date.parse(lot.since)) / 3_600_000;
-  return ageHours > GRACE_H && hoursLeft({ foodId: lot.foodId, grade: lot.grade, storeTempC: STORE_C, ageHours: ageHours - GRACE_H }).hours <= 0;
+  return (
+    ageHours > GRACE_H &&
+    hoursLeft({ foodId: lot.foodId, grade: lot.grade, storeTempC: STORE_C, ageHours: ageHours - GRACE_H }).hours <= 0
+  );
 };
 
 /** Each morning: what is past its time goes to the compost. Bought fruit has no clock here. */
 export function clearPast(s: SeasonState, day: PlainDate): void {
   const own = `${s.placeId}:season:`;
-  const past = held(s, (l) => l.kind === 'fruit' && l.cropId !== null && l.parentActId.startsWith(own) && isPast(l, day));
+  const past = held(
+    s,
+    (l) => l.kind === 'fruit' && l.cropId !== null && l.parentActId.startsWith(own) && isPast(l, day),
+  );
   if (past.length === 0) return;
   write(s, {
     act: seasonAct(s, `clear-${day}`, 'place-fruit', day, '08:00', { why: 'past its time' }),
@@ -71,7 +78,10 @@ export function clearPast(s: SeasonState, day: PlainDate): void {
 
 /** One jar leaves, the oldest of its line; false when there is none yet. */
 export function playUse(s: SeasonState, key: string, line: DemoLine, to: Use, day: PlainDate): boolean {
-  const lot = held(s, (l) => l.label === line.label && (s.pieces.get(l.id)?.length ?? 0) > 0 && l.seal !== 'waiting' && !l.hold)[0];
+  const lot = held(
+    s,
+    (l) => l.label === line.label && (s.pieces.get(l.id)?.length ?? 0) > 0 && l.seal !== 'waiting' && !l.hold,
+  )[0];
   if (!lot) return false;
   const pieces = s.pieces.get(lot.id) as number[];
   const piece = pieces[0] as number;
@@ -90,12 +100,37 @@ export function playSetAside(s: SeasonState, e: SeasonEvent, day: PlainDate): bo
   if (e.what === 'jars-back') {
     const glassLot = held(s, (l) => l.kind === 'empties' && l.item === e.jarKind)[0];
     if (glassLot)
-      write(s, { act: seasonAct(s, e.key, 'receive', day, '10:00', { why: 'jars brought back' }), lots: [], movements: [movePieces({ sink: 'in-use' }, { lot: glassLot.id }, e.count)], changes: [] });
+      write(s, {
+        act: seasonAct(s, e.key, 'receive', day, '10:00', { why: 'jars brought back' }),
+        lots: [],
+        movements: [movePieces({ sink: 'in-use' }, { lot: glassLot.id }, e.count)],
+        changes: [],
+      });
     return true;
   }
   if (e.what === 'dried') return dryPowder(s, e.key, e.grams, day);
-  if (e.what === 'dry-rind') return setAside(s, e.key, day, { what: 'RND', item: 'citrus-rind', label: 'Dried marmalade-orange rind', crops: ['orange-seville'], rawG: 1450, outG: 420, packs: 0, waterG: 0 });
-  if (e.what === 'pectin-stock') return setAside(s, e.key, day, { what: 'PST', item: 'pectin-stock', label: 'Frozen apple and crabapple pectin stock, 500 ml', crops: ['crabapple', 'apple-early'], rawG: 3000, outG: 4500, packs: 9, waterG: 3400 });
+  if (e.what === 'dry-rind')
+    return setAside(s, e.key, day, {
+      what: 'RND',
+      item: 'citrus-rind',
+      label: 'Dried marmalade-orange rind',
+      crops: ['orange-seville'],
+      rawG: 1450,
+      outG: 420,
+      packs: 0,
+      waterG: 0,
+    });
+  if (e.what === 'pectin-stock')
+    return setAside(s, e.key, day, {
+      what: 'PST',
+      item: 'pectin-stock',
+      label: 'Frozen apple and crabapple pectin stock, 500 ml',
+      crops: ['crabapple', 'apple-early'],
+      rawG: 3000,
+      outG: 4500,
+      packs: 9,
+      waterG: 3400,
+    });
   return true;
 }
 
@@ -125,7 +160,9 @@ interface Aside {
 }
 
 function setAside(s: SeasonState, key: string, day: PlainDate, a: Aside): boolean {
-  const lots = a.crops.flatMap((c) => held(s, (l) => l.kind === 'fruit' && (l.cropId === demoId(s.placeId, 'crop', c) || l.item === c)));
+  const lots = a.crops.flatMap((c) =>
+    held(s, (l) => l.kind === 'fruit' && (l.cropId === demoId(s.placeId, 'crop', c) || l.item === c)),
+  );
   const draws = drawOldest(lots, a.rawG, a.label);
   if (isRefusal(draws)) return true;
   const act = seasonAct(s, key, 'set-aside', day, '18:00', { rawG: a.rawG });
@@ -151,11 +188,16 @@ function setAside(s: SeasonState, key: string, day: PlainDate, a: Aside): boolea
     const kept = Math.min(toLot, Math.round((a.outG * d.count) / a.rawG));
     toLot -= kept;
     if (kept > 0 && a.packs === 0) movements.push(moveGrams({ lot: d.lotId }, into, Math.min(kept, d.count)));
-    if (a.packs === 0 && d.count > kept) movements.push(moveGrams({ lot: d.lotId }, { sink: 'vapour' }, d.count - kept));
+    if (a.packs === 0 && d.count > kept)
+      movements.push(moveGrams({ lot: d.lotId }, { sink: 'vapour' }, d.count - kept));
     if (a.packs > 0) movements.push(moveGrams({ lot: d.lotId }, { sink: 'trim' }, d.count));
   }
   if (a.packs > 0) movements.push({ from: { sink: 'tap' }, to: into, qty: a.packs, grams: a.outG, piece: null });
   write(s, { act, lots: [lot], movements, changes: [] });
-  if (a.packs > 0) s.pieces.set(lot.id, Array.from({ length: a.packs }, (_, i) => i + 1));
+  if (a.packs > 0)
+    s.pieces.set(
+      lot.id,
+      Array.from({ length: a.packs }, (_, i) => i + 1),
+    );
   return true;
 }

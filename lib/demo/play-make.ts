@@ -1,11 +1,12 @@
 /** A batch of the season's script: inputs drawn oldest first, jars filled, and on the next morning sealed and shelved. */
-import type { BatchRecord } from '#lib/ledger/batch-record.ts';
-import { type Entry, isRefusal, type Refusal } from '#lib/ledger/entry.ts';
-import { batchCode, setAsideCode } from '#lib/ledger/lot-code.ts';
-import { type HeldLot, newLot } from '#lib/ledger/lot.ts';
+
 import { drawOldest } from '#lib/ledger/acts/draw-oldest.ts';
 import { type Filling, fillJars } from '#lib/ledger/acts/fill-jars.ts';
 import { startBatch } from '#lib/ledger/acts/start-batch.ts';
+import type { BatchRecord } from '#lib/ledger/batch-record.ts';
+import { type Entry, isRefusal, type Refusal } from '#lib/ledger/entry.ts';
+import { type HeldLot, newLot } from '#lib/ledger/lot.ts';
+import { batchCode, setAsideCode } from '#lib/ledger/lot-code.ts';
 import { addressFor, type ShelfJar, shelfTaken } from '#lib/ledger/shelf-room.ts';
 import { addDays, type PlainDate } from '#lib/units/plain-date.ts';
 import { demoId } from './demo-ids.ts';
@@ -40,24 +41,61 @@ export function playMake(s: SeasonState, e: Make, day: PlainDate, shrink: boolea
   const inG = found.food.reduce((g, d) => g + d.count, 0) + line.waterG * jars;
   const filling = fillJars(fillingOf(s, e, batch, day, jars, inG, found));
   if (isRefusal(filling)) throw new RangeError(`demo season: ${filling.refused}`);
-  write(s, { ...filling, readings: phReading(s, line, batchId, day), batchChanges: [{ batchId, state: isShelved(line) ? 'cooling' : 'jarred', filledAt: filling.act.at, outAt: filling.act.at }] });
-  for (const lot of filling.lots) if (lot.unit !== 'g') s.pieces.set(lot.id, Array.from({ length: jars }, (_, i) => i + 1));
+  write(s, {
+    ...filling,
+    readings: phReading(s, line, batchId, day),
+    batchChanges: [
+      { batchId, state: isShelved(line) ? 'cooling' : 'jarred', filledAt: filling.act.at, outAt: filling.act.at },
+    ],
+  });
+  for (const lot of filling.lots)
+    if (lot.unit !== 'g')
+      s.pieces.set(
+        lot.id,
+        Array.from({ length: jars }, (_, i) => i + 1),
+      );
   return true;
 }
 
 const phReading = (s: SeasonState, line: DemoLine, batchId: string, day: PlainDate): NonNullable<Entry['readings']> => {
   const pH = DEMO_PH[line.code];
   if (pH === undefined) return [];
-  return [{ id: `${batchId}:ph`, batchId, kitchenId: null, kind: 'ph', day, at: `${day}T21:00:00.000Z`, value: Math.round(pH * 100), unit: 'pH', instrument: 'pH meter, 2-point', note: null }];
+  return [
+    {
+      id: `${batchId}:ph`,
+      batchId,
+      kitchenId: null,
+      kind: 'ph',
+      day,
+      at: `${day}T21:00:00.000Z`,
+      value: Math.round(pH * 100),
+      unit: 'pH',
+      instrument: 'pH meter, 2-point',
+      note: null,
+    },
+  ];
 };
 
 const fruitLots = (s: SeasonState, line: DemoLine, day: PlainDate): HeldLot[] =>
   line.crops.flatMap((c) =>
-    softFirst(held(s, (l) => l.kind === 'fruit' && l.grade !== 'cull' && !l.groundFall && (l.lockedUntil ?? '') <= day && (l.cropId === demoId(s.placeId, 'crop', c) || l.item === c))),
+    softFirst(
+      held(
+        s,
+        (l) =>
+          l.kind === 'fruit' &&
+          l.grade !== 'cull' &&
+          !l.groundFall &&
+          (l.lockedUntil ?? '') <= day &&
+          (l.cropId === demoId(s.placeId, 'crop', c) || l.item === c),
+      ),
+    ),
   );
 
 /** Soft fruit is cooked first, then by age. */
-const softFirst = (lots: HeldLot[]): HeldLot[] => [...lots.filter((l) => l.grade === 'soft'), ...lots.filter((l) => l.grade !== 'soft')];
+const softFirst = (lots: HeldLot[]): HeldLot[] => [
+  ...lots.filter((l) => l.grade === 'soft'),
+  ...lots.filter((l) => l.grade !== 'soft'),
+];
 
 interface Gathered {
   food: Draws;
@@ -75,13 +113,39 @@ function gather(s: SeasonState, line: DemoLine, jars: number, fruit: HeldLot[], 
     left -= count;
   }
   if (left > 0) return { refused: `${left} g of fruit short for ${line.label}` };
-  const sugar = line.sugarG > 0 ? drawOldest(held(s, (l) => l.item === 'sugar'), jars * line.sugarG, 'sugar') : [];
+  const sugar =
+    line.sugarG > 0
+      ? drawOldest(
+          held(s, (l) => l.item === 'sugar'),
+          jars * line.sugarG,
+          'sugar',
+        )
+      : [];
   if (isRefusal(sugar)) return sugar;
-  const powder = powderG > 0 ? drawOldest(held(s, (l) => l.item === 'apple-powder' && l.details.state === 'dry'), powderG, 'apple powder') : [];
+  const powder =
+    powderG > 0
+      ? drawOldest(
+          held(s, (l) => l.item === 'apple-powder' && l.details.state === 'dry'),
+          powderG,
+          'apple powder',
+        )
+      : [];
   const glass = isGlass(line);
-  const lids = glass ? drawOldest(held(s, (l) => l.item === 'lid-regular'), jars, 'lids') : [];
+  const lids = glass
+    ? drawOldest(
+        held(s, (l) => l.item === 'lid-regular'),
+        jars,
+        'lids',
+      )
+    : [];
   if (isRefusal(lids)) return lids;
-  const empties = glass ? drawOldest(held(s, (l) => l.kind === 'empties' && l.item === line.jar), jars, 'empty jars') : [];
+  const empties = glass
+    ? drawOldest(
+        held(s, (l) => l.kind === 'empties' && l.item === line.jar),
+        jars,
+        'empty jars',
+      )
+    : [];
   if (isRefusal(empties)) return empties;
   return { food: [...inOrder, ...sugar, ...(isRefusal(powder) ? [] : powder)], lids, empties };
 }
@@ -111,7 +175,15 @@ const batchRecord = (s: SeasonState, e: Make, id: string, code: string, day: Pla
   log: [{ at: `${day}T18:30:00.000Z`, what: 'from the season’s records' }],
 });
 
-function fillingOf(s: SeasonState, e: Make, batch: BatchRecord, day: PlainDate, jars: number, panG: number, found: Gathered): Filling {
+function fillingOf(
+  s: SeasonState,
+  e: Make,
+  batch: BatchRecord,
+  day: PlainDate,
+  jars: number,
+  panG: number,
+  found: Gathered,
+): Filling {
   const { line } = e;
   const trimG = Math.round((jars * line.fruitG * line.trimPercent) / 100);
   const glass = isGlass(line);
@@ -164,11 +236,18 @@ const SHELVES = [1, 2, 3, 4].flatMap((b) => [1, 2, 3, 4, 5].map((n) => `B${b}-S$
 /** The morning after: the script's jars are checked, found sealed, and go to the shelf of their line. */
 export function shelveMade(s: SeasonState, day: PlainDate): void {
   const own = `${s.placeId}:season:`;
-  for (const lot of held(s, (l) => l.kind === 'jars' && l.seal === 'waiting' && l.madeOn < day && l.parentActId.startsWith(own))) {
+  for (const lot of held(
+    s,
+    (l) => l.kind === 'jars' && l.seal === 'waiting' && l.madeOn < day && l.parentActId.startsWith(own),
+  )) {
     const line = lineOf(lot);
     const jar = KINDS.get(lot.item ?? '');
     if (!line || !jar) continue;
-    const taken = shelfTaken(held(s, (l) => l.kind === 'jars'), SHELF, KINDS);
+    const taken = shelfTaken(
+      held(s, (l) => l.kind === 'jars'),
+      SHELF,
+      KINDS,
+    );
     const address = addressFor(lot.onHand, jar, line.shelves, SHELVES, taken, SHELF);
     write(s, {
       act: seasonAct(s, `${lot.code}-shelve`, 'shelve', day, '07:30', { address }),

@@ -1,8 +1,9 @@
 /** What stood at Wrenlatch on 1 January 2025, and what was bought after. */
-import { batchCode } from '#lib/ledger/lot-code.ts';
+
+import { receiveSupply } from '#lib/ledger/acts/receive-supply.ts';
 import { childId } from '#lib/ledger/entry.ts';
 import { newLot } from '#lib/ledger/lot.ts';
-import { receiveSupply } from '#lib/ledger/acts/receive-supply.ts';
+import { batchCode } from '#lib/ledger/lot-code.ts';
 import { addDays, type PlainDate, plainDate } from '#lib/units/plain-date.ts';
 import { demoId } from './demo-ids.ts';
 import { DEMO_LINES, foodOfLine, isGlass, isShelved, lotKindOf } from './lines.ts';
@@ -38,23 +39,73 @@ export function playOpening(s: SeasonState, day: PlainDate): void {
     const entry = {
       act,
       lots: [lot],
-      movements: [{ from: { sink: 'opening' as const }, to: { lot: lot.id }, qty: line.carry, grams: line.carry * line.netG, piece: null }],
+      movements: [
+        {
+          from: { sink: 'opening' as const },
+          to: { lot: lot.id },
+          qty: line.carry,
+          grams: line.carry * line.netG,
+          piece: null,
+        },
+      ],
       changes: [],
     };
-    if (write(s, entry)) s.pieces.set(lot.id, Array.from({ length: line.carry }, (_, i) => i + 1));
+    if (write(s, entry))
+      s.pieces.set(
+        lot.id,
+        Array.from({ length: line.carry }, (_, i) => i + 1),
+      );
   }
 }
 
 const openingSupplies = (): [Supply, string?][] => [
   [{ item: 'sugar', what: 'SUG', label: 'Sugar', kind: 'supply', unit: 'g', qty: OPENING_SUGAR_G }],
-  [{ item: 'lemon-juice', what: 'LEM', label: 'Bottled lemon juice', kind: 'supply', unit: 'ml', qty: 1500, foodId: 'lemon-juice' }],
+  [
+    {
+      item: 'lemon-juice',
+      what: 'LEM',
+      label: 'Bottled lemon juice',
+      kind: 'supply',
+      unit: 'ml',
+      qty: 1500,
+      foodId: 'lemon-juice',
+    },
+  ],
   [{ item: 'citric-acid', what: 'CIT', label: 'Citric acid', kind: 'supply', unit: 'g', qty: 220 }],
   [{ item: 'lid-regular', what: 'LID', label: 'Lids, regular', kind: 'lids', unit: 'lid', qty: OPENING_LIDS }],
   [{ item: 'lid-wide', what: 'LDW', label: 'Lids, wide', kind: 'lids', unit: 'lid', qty: 60 }],
-  [{ item: 'lid-regular-old', what: 'LDX', label: 'Lids, regular, over five years old', kind: 'lids', unit: 'lid', qty: 22, flags: ['over five years old'] }],
-  [{ item: 'apple-powder', what: 'APC', label: 'Dried apple peel and core powder', kind: 'supply', unit: 'g', qty: 300, foodId: 'apple-dessert' }, 'S-24275-APC-1'],
+  [
+    {
+      item: 'lid-regular-old',
+      what: 'LDX',
+      label: 'Lids, regular, over five years old',
+      kind: 'lids',
+      unit: 'lid',
+      qty: 22,
+      flags: ['over five years old'],
+    },
+  ],
+  [
+    {
+      item: 'apple-powder',
+      what: 'APC',
+      label: 'Dried apple peel and core powder',
+      kind: 'supply',
+      unit: 'g',
+      qty: 300,
+      foodId: 'apple-dessert',
+    },
+    'S-24275-APC-1',
+  ],
   ...(Object.keys(AT_END.empties).map((jar): [Supply] => [
-    { item: jar, what: `J${jar}`.slice(0, 3), label: `Empty jars, ${jar}`, kind: 'empties', unit: 'jar', qty: openingEmpties(jar) },
+    {
+      item: jar,
+      what: `J${jar}`.slice(0, 3),
+      label: `Empty jars, ${jar}`,
+      kind: 'empties',
+      unit: 'jar',
+      qty: openingEmpties(jar),
+    },
   ]) as [Supply][]),
 ];
 
@@ -64,7 +115,10 @@ export function playReceipt(s: SeasonState, key: string, supply: Supply, day: Pl
   write(
     s,
     receiveSupply({
-      act: seasonAct(s, key, opening ? 'opening' : 'receive', day, '09:00', { supplier: opening ? null : 'a grower-supplier', qty: supply.qty }),
+      act: seasonAct(s, key, opening ? 'opening' : 'receive', day, '09:00', {
+        supplier: opening ? null : 'a grower-supplier',
+        qty: supply.qty,
+      }),
       kind,
       item: supply.item,
       what: supply.what,

@@ -3,11 +3,11 @@
  * picking or made the batch, the script leaves theirs, and where they used the fruit first, the script makes fewer jars.
  */
 import { addDays, daysBetween, type PlainDate } from '#lib/units/plain-date.ts';
+import { seasonActId } from './demo-ids.ts';
 import { clearPast, playPick, playSetAside, playUse } from './play-day.ts';
 import { playMake, shelveMade } from './play-make.ts';
 import { playReceipt } from './play-opening.ts';
 import { type SeasonEvent, seasonEvents } from './season-events.ts';
-import { seasonActId } from './demo-ids.ts';
 import type { SeasonState } from './season-state.ts';
 
 /** A batch whose fruit is not there yet waits so many days before it is made smaller, and so many before it is dropped. */
@@ -24,7 +24,8 @@ export function playSeason(s: SeasonState, from: PlainDate, to: PlainDate): void
   if (next < 0) next = events.length;
   for (let day = from; day < to; day = addDays(day, 1)) {
     shelveMade(s, day);
-    while (next < events.length && (events[next] as SeasonEvent).day === day) waiting.push(events[next++] as SeasonEvent);
+    while (next < events.length && (events[next] as SeasonEvent).day === day)
+      waiting.push(events[next++] as SeasonEvent);
     waiting = waiting.filter((e) => !playEvent(s, e, day));
     clearPast(s, day);
   }

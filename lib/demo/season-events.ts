@@ -32,24 +32,39 @@ const ORDER = ['receive', 'pick', 'jars-back', 'pectin-stock', 'dry-rind', 'drie
 
 /** All events from 1 January 2025 to 14 January 2026, in the order they happen. */
 export function seasonEvents(): SeasonEvent[] {
-  const events: SeasonEvent[] = [...receipts(), ...pickings(), ...makings(), ...DEMO_LINES.flatMap(uses), ...jarsBack(), ...setAsides()];
+  const events: SeasonEvent[] = [
+    ...receipts(),
+    ...pickings(),
+    ...makings(),
+    ...DEMO_LINES.flatMap(uses),
+    ...jarsBack(),
+    ...setAsides(),
+  ];
   return events.sort(
     (a, b) => a.day.localeCompare(b.day) || ORDER.indexOf(a.what) - ORDER.indexOf(b.what) || a.key.localeCompare(b.key),
   );
 }
 
 /** On hand on 15 January 2026 (demo values): what the receipts are reckoned back from. */
-export const AT_END = { sugarG: 18_000, lids: 148, empties: { Q4: 44, HP: 214, PT: 96, QT: 38 } as Record<string, number> };
+export const AT_END = {
+  sugarG: 18_000,
+  lids: 148,
+  empties: { Q4: 44, HP: 214, PT: 96, QT: 38 } as Record<string, number>,
+};
 export const OPENING_SUGAR_G = 20_000;
 export const OPENING_LIDS = 240;
 
 const sugarUsedG = () => DEMO_LINES.reduce((g, l) => g + madeInYear(l) * l.sugarG, 0);
-const glassMade = (jar?: string) => DEMO_LINES.filter((l) => isGlass(l) && (!jar || l.jar === jar)).reduce((n, l) => n + madeInYear(l), 0);
+const glassMade = (jar?: string) =>
+  DEMO_LINES.filter((l) => isGlass(l) && (!jar || l.jar === jar)).reduce((n, l) => n + madeInYear(l), 0);
 const backFromOthers = (jar: string) =>
   Math.round(DEMO_LINES.filter((l) => l.jar === jar).reduce((n, l) => n + 0.4 * l.given + 0.15 * l.sold, 0));
 /** Empty jars there on 1 January 2025, so that the year ends as it did. */
 export const openingEmpties = (jar: string): number =>
-  (AT_END.empties[jar] ?? 0) + glassMade(jar) - backFromOthers(jar) - DEMO_LINES.filter((l) => l.jar === jar).reduce((n, l) => n + l.eaten, 0);
+  (AT_END.empties[jar] ?? 0) +
+  glassMade(jar) -
+  backFromOthers(jar) -
+  DEMO_LINES.filter((l) => l.jar === jar).reduce((n, l) => n + l.eaten, 0);
 
 function receipts(): SeasonEvent[] {
   const sugar = (day: string, qty: number): SeasonEvent => ({
@@ -84,7 +99,10 @@ function receipts(): SeasonEvent[] {
 
 /** Rows a crop stands in, in walking order. */
 export const rowsOfCrop = (code: string): string[] => [
-  ...new Set([...TREES.filter((t) => t[3] === code).map((t) => t[0]), ...ROWS.filter((r) => r[1] === code).map((r) => r[0])]),
+  ...new Set([
+    ...TREES.filter((t) => t[3] === code).map((t) => t[0]),
+    ...ROWS.filter((r) => r[1] === code).map((r) => r[0]),
+  ]),
 ];
 
 const pickings = (): SeasonEvent[] =>
@@ -93,7 +111,14 @@ const pickings = (): SeasonEvent[] =>
       .filter((p) => p.grams > 0)
       .map((pick, i): SeasonEvent => {
         const rows = rowsOfCrop(crop.code);
-        return { key: `pick-${crop.code}-${pick.day}`, day: pick.day, what: 'pick', crop, row: rows[i % rows.length] as string, pick };
+        return {
+          key: `pick-${crop.code}-${pick.day}`,
+          day: pick.day,
+          what: 'pick',
+          crop,
+          row: rows[i % rows.length] as string,
+          pick,
+        };
       }),
   );
 
@@ -105,7 +130,15 @@ const makings = (): SeasonEvent[] =>
   DEMO_LINES.flatMap((line) =>
     line.makes.map(([day, jars]): SeasonEvent => {
       const id = `${line.code} ${day}`;
-      return { key: `make-${line.code}-${day}`, day: on(day), what: 'make', line, jars, powderG: POWDER[id] ?? 0, keepTrim: KEEP_TRIM.has(id) };
+      return {
+        key: `make-${line.code}-${day}`,
+        day: on(day),
+        what: 'make',
+        line,
+        jars,
+        powderG: POWDER[id] ?? 0,
+        keepTrim: KEEP_TRIM.has(id),
+      };
     }),
   );
 
@@ -134,7 +167,15 @@ function uses(line: DemoLine): SeasonEvent[] {
 
 const jarsBack = (): SeasonEvent[] =>
   ['HP', 'Q4', 'PT', 'QT']
-    .map((jarKind): SeasonEvent => ({ key: `back-${jarKind}`, day: on('12-28'), what: 'jars-back', jarKind, count: backFromOthers(jarKind) }))
+    .map(
+      (jarKind): SeasonEvent => ({
+        key: `back-${jarKind}`,
+        day: on('12-28'),
+        what: 'jars-back',
+        jarKind,
+        count: backFromOthers(jarKind),
+      }),
+    )
     .filter((e) => e.what !== 'jars-back' || e.count > 0);
 
 const setAsides = (): SeasonEvent[] => [

@@ -18,7 +18,14 @@ export interface SeasonState {
   written: Entry[];
 }
 
-export const seasonAct = (s: SeasonState, key: string, kind: ActKind, day: PlainDate, clock: string, payload: Record<string, unknown> = {}): Act => ({
+export const seasonAct = (
+  s: SeasonState,
+  key: string,
+  kind: ActKind,
+  day: PlainDate,
+  clock: string,
+  payload: Record<string, unknown> = {},
+): Act => ({
   id: seasonActId(s.placeId, key),
   kind,
   day,
@@ -38,7 +45,8 @@ export function write(s: SeasonState, entry: Entry): boolean {
   return true;
 }
 
-const byAge = (a: HeldLot, b: HeldLot) => (a.madeOn === b.madeOn ? a.code.localeCompare(b.code) : a.madeOn.localeCompare(b.madeOn));
+const byAge = (a: HeldLot, b: HeldLot) =>
+  a.madeOn === b.madeOn ? a.code.localeCompare(b.code) : a.madeOn.localeCompare(b.madeOn);
 
 /** Lots with something left that fit, oldest first. */
 export const held = (s: SeasonState, fits: (lot: HeldLot) => boolean): HeldLot[] =>

@@ -39,7 +39,10 @@ export const fillForm = z.object({
   skimmingsG: grams('the skimmings'),
   panLossG: grams('what stuck to the pan'),
   trimG: optional(grams('the trim')),
-  keepTrim: z.enum(['on', 'true']).optional().transform((v) => v !== undefined),
+  keepTrim: z
+    .enum(['on', 'true'])
+    .optional()
+    .transform((v) => v !== undefined),
 });
 
 export const processForm = z.object({
@@ -47,7 +50,12 @@ export const processForm = z.object({
   codes: z.array(z.string().max(60)).min(1, 'no batch was named'),
   step: z.enum(['boiling', 'out']),
   minutes: optional(count({ what: 'minutes at a full boil', min: 0, max: 600 })),
-  deviation: z.string().trim().max(120).optional().transform((v) => v || null),
+  deviation: z
+    .string()
+    .trim()
+    .max(120)
+    .optional()
+    .transform((v) => v || null),
 });
 
 export const sealForm = z.object({

@@ -24,7 +24,8 @@ export const number = ({ what, min, max }: Bounds) =>
   text.transform((raw, ctx): number => {
     const parsed = parseNumber(raw);
     if (!parsed.ok) return say(ctx, raw === '' ? `${what} is missing` : `${what}: ${parsed.reason}`);
-    if (parsed.value < min || parsed.value > max) return say(ctx, `${what} is ${raw}; it must lie between ${min} and ${max}`);
+    if (parsed.value < min || parsed.value > max)
+      return say(ctx, `${what} is ${raw}; it must lie between ${min} and ${max}`);
     return parsed.value;
   });
 
@@ -33,19 +34,27 @@ export const massKg = (b: Bounds) => number(b).transform((kg) => Math.round(kg *
 /** Whole grams typed. */
 export const massG = (b: Bounds) => number(b).transform((g) => Math.round(g));
 /** A mass in kg or lb by its unit key, whole grams out. */
-export const toGrams = (value: number, unit: 'kg' | 'lb'): number => Math.round(unit === 'kg' ? value * 1000 : fromPounds(value));
+export const toGrams = (value: number, unit: 'kg' | 'lb'): number =>
+  Math.round(unit === 'kg' ? value * 1000 : fromPounds(value));
 /** A whole count. */
 export const count = (b: Bounds) =>
-  number(b).transform((n, ctx): number => (Number.isInteger(n) ? n : say(ctx, `${b.what} is ${n}; it must be a whole number`)));
+  number(b).transform((n, ctx): number =>
+    Number.isInteger(n) ? n : say(ctx, `${b.what} is ${n}; it must be a whole number`),
+  );
 /** °C typed, hundredths of a degree out. */
 export const temperature = (b: Bounds) => number(b).transform((c) => Math.round(c * 100));
 
 /** May stay empty: null then. */
 export const optional = <T>(field: z.ZodType<T>) =>
-  z.preprocess((v) => (typeof v === 'string' && v.trim() === '' ? undefined : v), field.optional()).transform((v) => v ?? null);
+  z
+    .preprocess((v) => (typeof v === 'string' && v.trim() === '' ? undefined : v), field.optional())
+    .transform((v) => v ?? null);
 
-export const plainDay = text.transform((raw, ctx): PlainDate => (isPlainDate(raw) ? raw : say(ctx, `"${raw}" is not a day of the calendar`)));
+export const plainDay = text.transform(
+  (raw, ctx): PlainDate => (isPlainDate(raw) ? raw : say(ctx, `"${raw}" is not a day of the calendar`)),
+);
 /** An id made where the act happened. */
 export const actId = text.regex(/^[A-Za-z0-9:._|#-]{8,120}$/, 'the form has lost its id; open it again');
-export const word = (what: string, longest = 120) => text.min(1, `${what} is missing`).max(longest, `${what} is longer than ${longest} letters`);
+export const word = (what: string, longest = 120) =>
+  text.min(1, `${what} is missing`).max(longest, `${what} is longer than ${longest} letters`);
 export const tick = z.preprocess((v) => v === 'on' || v === 'true' || v === true, z.boolean());

@@ -6,7 +6,12 @@ export const boughtForm = z.object({
   id: actId,
   item: word('what was bought'),
   qty: number({ what: 'how much', min: 0.1, max: 100_000 }),
-  supplier: z.string().trim().max(80).optional().transform((v) => v || null),
+  supplier: z
+    .string()
+    .trim()
+    .max(80)
+    .optional()
+    .transform((v) => v || null),
 });
 
 const monthDay = (what: string) =>
@@ -23,7 +28,10 @@ export const cropForm = z
     windowFrom: monthDay('the first picking day'),
     windowTo: monthDay('the last picking day'),
   })
-  .refine((c) => c.windowFrom < c.windowTo, { message: 'the last picking day must come after the first', path: ['windowTo'] });
+  .refine((c) => c.windowFrom < c.windowTo, {
+    message: 'the last picking day must come after the first',
+    path: ['windowTo'],
+  });
 
 export const waterForm = z.object({
   id: actId,

@@ -7,5 +7,10 @@ export const takeForm = z.object({
   slug: word('the line'),
   count: z.preprocess((v) => v ?? '1', count({ what: 'how many', min: 1, max: 500 })),
   to: z.enum(['eaten', 'given', 'sold', 'spoiled']).default('eaten'),
-  who: z.string().trim().max(80).optional().transform((v) => v || null),
+  who: z
+    .string()
+    .trim()
+    .max(80)
+    .optional()
+    .transform((v) => v || null),
 });

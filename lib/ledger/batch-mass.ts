@@ -11,7 +11,11 @@ export interface BatchMass {
 }
 
 /** Adds up the movements that touch the batch lot. Counter-movements subtract by themselves. */
-export function batchMass(batchLotId: string, movements: readonly Movement[], isJars: (lotId: string) => boolean): BatchMass {
+export function batchMass(
+  batchLotId: string,
+  movements: readonly Movement[],
+  isJars: (lotId: string) => boolean,
+): BatchMass {
   const mass: BatchMass = { inG: 0, jarsG: 0, otherLotsG: 0, bySink: {}, openG: 0 };
   for (const m of movements) {
     const g = m.grams ?? m.qty;

@@ -40,7 +40,10 @@ export type ActKind =
   | 'correct';
 
 export type LotChange = { lotId: string } & Partial<
-  Pick<Lot, 'roomId' | 'address' | 'process' | 'seal' | 'hold' | 'bestBefore' | 'since' | 'grade' | 'flags' | 'lockedUntil'>
+  Pick<
+    Lot,
+    'roomId' | 'address' | 'process' | 'seal' | 'hold' | 'bestBefore' | 'since' | 'grade' | 'flags' | 'lockedUntil'
+  >
 >;
 
 export interface Entry {
@@ -60,7 +63,10 @@ export interface Refusal {
 export const isRefusal = (x: unknown): x is Refusal => typeof x === 'object' && x !== null && 'refused' in x;
 
 /** Change of every lot's balance by these movements, in the lot's own unit. */
-export function balanceChanges(movements: readonly Movement[], unitOf: (lotId: string) => LotUnit): Map<string, number> {
+export function balanceChanges(
+  movements: readonly Movement[],
+  unitOf: (lotId: string) => LotUnit,
+): Map<string, number> {
   const change = new Map<string, number>();
   const add = (account: Account, m: Movement, sign: number) => {
     if (!isLot(account)) return;

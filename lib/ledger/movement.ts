@@ -46,7 +46,13 @@ export const amountIn = (unit: LotUnit, m: Pick<Movement, 'qty' | 'grams'>): num
   unit === 'g' ? (m.grams ?? m.qty) : m.qty;
 
 /** A movement of mass, held in grams on both sides. */
-export const moveGrams = (from: Account, to: Account, g: number): Movement => ({ from, to, qty: g, grams: g, piece: null });
+export const moveGrams = (from: Account, to: Account, g: number): Movement => ({
+  from,
+  to,
+  qty: g,
+  grams: g,
+  piece: null,
+});
 /** A movement of pieces without mass (lids, empties). */
 export const movePieces = (from: Account, to: Account, n: number): Movement => ({
   from,

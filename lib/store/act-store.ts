@@ -7,7 +7,11 @@ import { toMovement } from './lot-rows.ts';
 
 export type StoredAct = Act & { movements: Movement[] };
 
-export async function loadActs(db: Db | Tx, placeId: string, f: { kinds?: string[]; from?: PlainDate; to?: PlainDate; ids?: readonly string[]; take?: number }): Promise<StoredAct[]> {
+export async function loadActs(
+  db: Db | Tx,
+  placeId: string,
+  f: { kinds?: string[]; from?: PlainDate; to?: PlainDate; ids?: readonly string[]; take?: number },
+): Promise<StoredAct[]> {
   const rows = await db.act.findMany({
     where: {
       placeId,

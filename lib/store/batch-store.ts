@@ -1,7 +1,7 @@
 /** Batches and readings. */
 import type { BatchRecord, ReadingRecord } from '#lib/ledger/batch-record.ts';
-import type { Batch, Reading } from '#prisma/generated/sqlite/client.ts';
 import type { PlainDate } from '#lib/units/plain-date.ts';
+import type { Batch, Reading } from '#prisma/generated/sqlite/client.ts';
 import type { Db, Tx } from './database/open-database.ts';
 
 const toBatch = (row: Batch): BatchRecord => {
@@ -21,9 +21,18 @@ export const batchOfCode = async (db: Db | Tx, placeId: string, code: string): P
   return row ? toBatch(row) : null;
 };
 
-export async function loadBatches(db: Db | Tx, placeId: string, f: { states?: string[]; since?: PlainDate; ids?: string[]; take?: number } = {}): Promise<BatchRecord[]> {
+export async function loadBatches(
+  db: Db | Tx,
+  placeId: string,
+  f: { states?: string[]; since?: PlainDate; ids?: string[]; take?: number } = {},
+): Promise<BatchRecord[]> {
   const rows = await db.batch.findMany({
-    where: { placeId, ...(f.states ? { state: { in: f.states } } : {}), ...(f.since ? { day: { gte: f.since } } : {}), ...(f.ids ? { id: { in: f.ids } } : {}) },
+    where: {
+      placeId,
+      ...(f.states ? { state: { in: f.states } } : {}),
+      ...(f.since ? { day: { gte: f.since } } : {}),
+      ...(f.ids ? { id: { in: f.ids } } : {}),
+    },
     orderBy: [{ day: 'desc' }, { code: 'asc' }],
     ...(f.take ? { take: f.take } : {}),
   });
@@ -33,9 +42,19 @@ export async function loadBatches(db: Db | Tx, placeId: string, f: { states?: st
 export const batchCodesOfDay = async (db: Db | Tx, placeId: string, day: PlainDate): Promise<Set<string>> =>
   new Set((await db.batch.findMany({ where: { placeId, day }, select: { code: true } })).map((b) => b.code));
 
-export async function readingsOf(db: Db | Tx, placeId: string, f: { batchId?: string; kind?: string; day?: PlainDate; kitchenId?: string }): Promise<ReadingRecord[]> {
+export async function readingsOf(
+  db: Db | Tx,
+  placeId: string,
+  f: { batchId?: string; kind?: string; day?: PlainDate; kitchenId?: string },
+): Promise<ReadingRecord[]> {
   const rows = await db.reading.findMany({
-    where: { placeId, ...(f.batchId ? { batchId: f.batchId } : {}), ...(f.kind ? { kind: f.kind } : {}), ...(f.day ? { day: f.day } : {}), ...(f.kitchenId ? { kitchenId: f.kitchenId } : {}) },
+    where: {
+      placeId,
+      ...(f.batchId ? { batchId: f.batchId } : {}),
+      ...(f.kind ? { kind: f.kind } : {}),
+      ...(f.day ? { day: f.day } : {}),
+      ...(f.kitchenId ? { kitchenId: f.kitchenId } : {}),
+    },
     orderBy: { at: 'asc' },
   });
   return rows.map(toReading);

@@ -3,14 +3,15 @@
  * answer as the first time did; the balance kept beside each lot is changed in the same transaction and may never go
  * below zero.
  */
-import { Prisma } from '#prisma/generated/sqlite/client.ts';
+
 import type { BatchChange, LogLine } from '#lib/ledger/batch-record.ts';
 import { type Book, overdrawn } from '#lib/ledger/book.ts';
 import { balanceChanges, type Entry, type Refusal } from '#lib/ledger/entry.ts';
 import type { HeldLot, LotKind, LotUnit } from '#lib/ledger/lot.ts';
 import type { Movement } from '#lib/ledger/movement.ts';
-import { piecesHere, pieceStates } from '#lib/ledger/pieces.ts';
+import { pieceStates, piecesHere } from '#lib/ledger/pieces.ts';
 import type { PlainDate } from '#lib/units/plain-date.ts';
+import { Prisma } from '#prisma/generated/sqlite/client.ts';
 import type { Db, Tx } from './database/open-database.ts';
 import { fromAct, fromLot, fromMovement, toLot, toMovement } from './lot-rows.ts';
 import { lockPlace } from './place-store.ts';
@@ -79,13 +80,18 @@ async function writeEntry(tx: Tx, placeId: string, entry: Entry, outcome: object
   await tx.act.create({ data: fromAct(placeId, entry.act, outcome, await nextEnteredAt(tx, placeId, enteredAt)) });
   for (const b of entry.batches ?? []) await createBatch(tx, placeId, b);
   if (entry.lots.length > 0) await tx.lot.createMany({ data: entry.lots.map((l) => fromLot(placeId, l, 0)) });
-  await tx.movement.createMany({ data: entry.movements.map((m, seq) => fromMovement(placeId, entry.act, m, seq)) });
   await changeBalances(tx, placeId, entry.movements, new Map(entry.lots.map((l) => [l.id, l.unit])));
+  await tx.movement.createMany({ data: entry.movements.map((m, seq) => fromMovement(placeId, entry.act, m, seq)) });
   for (const { lotId, since, ...facts } of entry.changes)
-    await tx.lot.updateMany({ where: { id: lotId, placeId }, data: { ...facts, ...(since ? { since: new Date(since) } : {}) } });
+    await tx.lot.updateMany({
+      where: { id: lotId, placeId },
+      data: { ...facts, ...(since ? { since: new Date(since) } : {}) },
+    });
   for (const change of entry.batchChanges ?? []) await changeBatch(tx, change);
   if (entry.readings?.length)
-    await tx.reading.createMany({ data: entry.readings.map((r) => ({ ...r, placeId, actId: entry.act.id, at: new Date(r.at) })) });
+    await tx.reading.createMany({
+      data: entry.readings.map((r) => ({ ...r, placeId, actId: entry.act.id, at: new Date(r.at) })),
+    });
 }
 
 const createBatch = (tx: Tx, placeId: string, b: NonNullable<Entry['batches']>[number]) =>
@@ -102,22 +108,39 @@ const createBatch = (tx: Tx, placeId: string, b: NonNullable<Entry['batches']>[n
     },
   });
 
-async function changeBatch(tx: Tx, { batchId, addLog, startedAt, filledAt, outAt, ...change }: BatchChange): Promise<void> {
+async function changeBatch(
+  tx: Tx,
+  { batchId, addLog, startedAt, filledAt, outAt, ...change }: BatchChange,
+): Promise<void> {
   const log = addLog?.length ? { log: [...(await logOf(tx, batchId)), ...addLog] as unknown as object } : {};
   const instants = Object.fromEntries(
-    Object.entries({ startedAt, filledAt, outAt }).flatMap(([k, v]) => (v === undefined ? [] : [[k, v === null ? null : new Date(v)]])),
+    Object.entries({ startedAt, filledAt, outAt }).flatMap(([k, v]) =>
+      v === undefined ? [] : [[k, v === null ? null : new Date(v)]],
+    ),
   );
   const { result, ...rest } = change;
-  await tx.batch.update({ where: { id: batchId }, data: { ...rest, ...(result ? { result: result as object } : {}), ...instants, ...log } });
+  await tx.batch.update({
+    where: { id: batchId },
+    data: { ...rest, ...(result ? { result: result as object } : {}), ...instants, ...log },
+  });
 }
 
 const logOf = async (tx: Tx, batchId: string): Promise<LogLine[]> =>
-  ((await tx.batch.findUniqueOrThrow({ where: { id: batchId }, select: { log: true } })).log ?? []) as unknown as LogLine[];
+  ((await tx.batch.findUniqueOrThrow({ where: { id: batchId }, select: { log: true } })).log ??
+    []) as unknown as LogLine[];
 
 /** Adds each lot's change where the balance allows it; the condition is in the update itself, so two at once cannot both pass. */
-async function changeBalances(tx: Tx, placeId: string, movements: readonly Movement[], units: Map<string, LotUnit>): Promise<void> {
+async function changeBalances(
+  tx: Tx,
+  placeId: string,
+  movements: readonly Movement[],
+  units: Map<string, LotUnit>,
+): Promise<void> {
   const named = [...new Set(movements.flatMap((m) => [m.from, m.to]).flatMap((a) => ('lot' in a ? [a.lot] : [])))];
-  const stored = await tx.lot.findMany({ where: { id: { in: named.filter((id) => !units.has(id)) }, placeId }, select: { id: true, unit: true } });
+  const stored = await tx.lot.findMany({
+    where: { id: { in: named.filter((id) => !units.has(id)) }, placeId },
+    select: { id: true, unit: true },
+  });
   for (const row of stored) units.set(row.id, row.unit as LotUnit);
   const unitOf = (id: string): LotUnit => {
     const unit = units.get(id);
@@ -184,13 +207,22 @@ export async function movementsOf(db: Db | Tx, placeId: string, lotIds: readonly
 }
 
 /** Numbers of the jars or packs still there in each lot. */
-export async function piecesOf(db: Db | Tx, placeId: string, lotIds: readonly string[]): Promise<Map<string, number[]>> {
+export async function piecesOf(
+  db: Db | Tx,
+  placeId: string,
+  lotIds: readonly string[],
+): Promise<Map<string, number[]>> {
   const movements = await movementsOf(db, placeId, lotIds);
   return new Map(lotIds.map((id) => [id, piecesHere(pieceStates(id, movements))]));
 }
 
 /** All movements of a span of days, oldest first, with the kind of act that made them. */
-export async function movementsBetween(db: Db | Tx, placeId: string, from: PlainDate, to: PlainDate): Promise<(DatedMovement & { kind: string })[]> {
+export async function movementsBetween(
+  db: Db | Tx,
+  placeId: string,
+  from: PlainDate,
+  to: PlainDate,
+): Promise<(DatedMovement & { kind: string })[]> {
   const rows = await db.movement.findMany({
     where: { placeId, day: { gte: from, lte: to } },
     include: { act: { select: { kind: true } } },
@@ -208,18 +240,46 @@ async function inChunks<T>(rows: T[], write: (part: T[]) => Promise<unknown>): P
  * Writes many entries that were posted to a book in memory. `known` are the lots the database had before: they are
  * brought to the book's balance and facts, all others are created with theirs.
  */
-export async function writeEntries(tx: Tx, placeId: string, entries: readonly Entry[], book: Book, known: ReadonlySet<string>, enteredAt: Date): Promise<void> {
+export async function writeEntries(
+  tx: Tx,
+  placeId: string,
+  entries: readonly Entry[],
+  book: Book,
+  known: ReadonlySet<string>,
+  enteredAt: Date,
+): Promise<void> {
   const first = (await nextEnteredAt(tx, placeId, enteredAt)).getTime();
-  await inChunks(entries.map((e, i) => fromAct(placeId, e.act, {}, new Date(first + i))), (data) => tx.act.createMany({ data }));
+  await inChunks(
+    entries.map((e, i) => fromAct(placeId, e.act, {}, new Date(first + i))),
+    (data) => tx.act.createMany({ data }),
+  );
   for (const e of entries) for (const b of e.batches ?? []) await createBatch(tx, placeId, b);
-  const touched = new Set(entries.flatMap((e) => [...e.movements.flatMap((m) => [m.from, m.to]).flatMap((a) => ('lot' in a ? [a.lot] : [])), ...e.changes.map((c) => c.lotId)]));
-  const lots = [...new Set([...touched, ...entries.flatMap((e) => e.lots.map((l) => l.id))])].map((id) => book.lots.get(id) as HeldLot);
-  await inChunks(lots.filter((l) => !known.has(l.id)).map(({ onHand, ...lot }) => fromLot(placeId, lot, onHand)), (data) => tx.lot.createMany({ data }));
+  const touched = new Set(
+    entries.flatMap((e) => [
+      ...e.movements.flatMap((m) => [m.from, m.to]).flatMap((a) => ('lot' in a ? [a.lot] : [])),
+      ...e.changes.map((c) => c.lotId),
+    ]),
+  );
+  const lots = [...new Set([...touched, ...entries.flatMap((e) => e.lots.map((l) => l.id))])].map(
+    (id) => book.lots.get(id) as HeldLot,
+  );
+  await inChunks(
+    lots.filter((l) => !known.has(l.id)).map(({ onHand, ...lot }) => fromLot(placeId, lot, onHand)),
+    (data) => tx.lot.createMany({ data }),
+  );
   for (const { id, onHand, seal, address, roomId, process, hold, details } of lots.filter((l) => known.has(l.id)))
-    await tx.lot.update({ where: { id }, data: { onHand, seal, address, roomId, process, hold, details: details as object } });
-  await inChunks(entries.flatMap((e) => e.movements.map((m, seq) => fromMovement(placeId, e.act, m, seq))), (data) => tx.movement.createMany({ data }));
+    await tx.lot.update({
+      where: { id },
+      data: { onHand, seal, address, roomId, process, hold, details: details as object },
+    });
+  await inChunks(
+    entries.flatMap((e) => e.movements.map((m, seq) => fromMovement(placeId, e.act, m, seq))),
+    (data) => tx.movement.createMany({ data }),
+  );
   for (const e of entries) for (const change of e.batchChanges ?? []) await changeBatch(tx, change);
-  const readings = entries.flatMap((e) => (e.readings ?? []).map((r) => ({ ...r, placeId, actId: e.act.id, at: new Date(r.at) })));
+  const readings = entries.flatMap((e) =>
+    (e.readings ?? []).map((r) => ({ ...r, placeId, actId: e.act.id, at: new Date(r.at) })),
+  );
   await inChunks(readings, (data) => tx.reading.createMany({ data }));
 }
 

@@ -1,12 +1,18 @@
 /** Rows of the database to lots and movements of the ledger, and back. */
-import type { Lot as LotRow, Movement as MovementRow, Prisma } from '#prisma/generated/sqlite/client.ts';
+
 import type { Act } from '#lib/ledger/entry.ts';
 import type { HeldLot, Lot } from '#lib/ledger/lot.ts';
 import { type Account, isLot, type Movement, type Sink } from '#lib/ledger/movement.ts';
+import type { Lot as LotRow, Movement as MovementRow, Prisma } from '#prisma/generated/sqlite/client.ts';
 
 export const toLot = (row: LotRow): HeldLot => {
   const { placeId: _, since, flags, details, ...rest } = row;
-  return { ...rest, since: since.toISOString(), flags: flags as string[], details: details as Record<string, unknown> } as HeldLot;
+  return {
+    ...rest,
+    since: since.toISOString(),
+    flags: flags as string[],
+    details: details as Record<string, unknown>,
+  } as HeldLot;
 };
 
 export const fromLot = (placeId: string, lot: Lot, onHand: number): Prisma.LotCreateManyInput => ({
@@ -17,9 +23,12 @@ export const fromLot = (placeId: string, lot: Lot, onHand: number): Prisma.LotCr
   details: lot.details as object,
 });
 
-const account = (lotId: string | null, sink: string | null): Account => (lotId !== null ? { lot: lotId } : { sink: sink as Sink });
+const account = (lotId: string | null, sink: string | null): Account =>
+  lotId !== null ? { lot: lotId } : { sink: sink as Sink };
 
-export const toMovement = (row: Pick<MovementRow, 'fromLotId' | 'fromSink' | 'toLotId' | 'toSink' | 'qty' | 'grams' | 'piece'>): Movement => ({
+export const toMovement = (
+  row: Pick<MovementRow, 'fromLotId' | 'fromSink' | 'toLotId' | 'toSink' | 'qty' | 'grams' | 'piece'>,
+): Movement => ({
   from: account(row.fromLotId, row.fromSink),
   to: account(row.toLotId, row.toSink),
   qty: row.qty,

@@ -20,7 +20,16 @@ export async function loadPlace(db: Db | Tx, id: string): Promise<Place | null> 
     ...row,
     day: row.day as PlainDate | null,
     settings: row.settings as unknown as PlaceSettings,
-    kitchens: row.kitchens.map((k): Kitchen => ({ ...k, canners: k.canners.map((c) => ({ ...c, loads: c.loads as Canner['loads'], method: c.method as Canner['method'] })) })),
+    kitchens: row.kitchens.map(
+      (k): Kitchen => ({
+        ...k,
+        canners: k.canners.map((c) => ({
+          ...c,
+          loads: c.loads as Canner['loads'],
+          method: c.method as Canner['method'],
+        })),
+      }),
+    ),
     rooms: row.rooms.map((r) => ({ ...r, kind: r.kind as StoreRoom['kind'] })),
     people: row.people.map((p) => ({ ...p, can: p.can as string[], minutes: p.minutes as number[] })),
   };
@@ -31,7 +40,12 @@ export const listPlaces = (db: Db): Promise<{ id: string; name: string; demo: bo
   db.place.findMany({ select: { id: true, name: true, demo: true }, orderBy: { createdAt: 'asc' } });
 
 /** Sets the demo's day and clock. */
-export async function setPlaceDay(tx: Tx, id: string, day: PlainDate, clock: { time: string; setAt: string }): Promise<void> {
+export async function setPlaceDay(
+  tx: Tx,
+  id: string,
+  day: PlainDate,
+  clock: { time: string; setAt: string },
+): Promise<void> {
   const { settings } = await tx.place.findUniqueOrThrow({ where: { id }, select: { settings: true } });
   await tx.place.update({ where: { id }, data: { day, settings: { ...(settings as object), clock } } });
 }
@@ -50,9 +64,17 @@ export async function createPlace(tx: Tx, place: NewPlace): Promise<void> {
   await tx.place.create({ data: { ...own, settings: settings as object } });
   const placeId = place.id;
   for (const { burners, pans, canners, dryers, ...kitchen } of kitchens) {
-    const of = <T extends { code: string }>(kind: string, rows: T[]) => rows.map((r) => ({ ...r, id: `${kitchen.id}:${kind}:${r.code}` }));
+    const of = <T extends { code: string }>(kind: string, rows: T[]) =>
+      rows.map((r) => ({ ...r, id: `${kitchen.id}:${kind}:${r.code}` }));
     await tx.kitchen.create({
-      data: { ...kitchen, placeId, burners: { create: of('burner', burners) }, pans: { create: of('pan', pans) }, canners: { create: of('canner', canners) }, dryers: { create: of('dryer', dryers) } },
+      data: {
+        ...kitchen,
+        placeId,
+        burners: { create: of('burner', burners) },
+        pans: { create: of('pan', pans) },
+        canners: { create: of('canner', canners) },
+        dryers: { create: of('dryer', dryers) },
+      },
     });
   }
   await tx.storeRoom.createMany({ data: rooms.map((r) => ({ ...r, placeId })) });
@@ -61,7 +83,9 @@ export async function createPlace(tx: Tx, place: NewPlace): Promise<void> {
   await tx.person.createMany({ data: people.map((p) => ({ ...p, placeId })) });
   await tx.crop.createMany({ data: crops.map(({ plantings: _, ...c }) => ({ ...c, placeId })) });
   await tx.planting.createMany({
-    data: crops.flatMap((c) => c.plantings.map((p) => ({ ...p, id: `${placeId}:planting:${p.code}`, placeId, cropId: c.id }))),
+    data: crops.flatMap((c) =>
+      c.plantings.map((p) => ({ ...p, id: `${placeId}:planting:${p.code}`, placeId, cropId: c.id })),
+    ),
   });
 }
 
@@ -99,6 +123,18 @@ export interface CropRow extends Omit<Crop, 'id' | 'plantings' | 'soldPercent' |
 export async function addCrop(tx: Tx, placeId: string, { row, ...crop }: CropRow): Promise<void> {
   const id = `${placeId}:crop:${crop.code}`;
   await tx.crop.upsert({ where: { id }, create: { ...crop, id, placeId }, update: crop });
-  const planting = { id: `${placeId}:planting:${row}:${crop.code}`, placeId, code: `${row}`, row, cropId: id, count: crop.count, unit: crop.unit };
-  await tx.planting.upsert({ where: { id: planting.id }, create: planting, update: { count: crop.count, unit: crop.unit } });
+  const planting = {
+    id: `${placeId}:planting:${row}:${crop.code}`,
+    placeId,
+    code: `${row}`,
+    row,
+    cropId: id,
+    count: crop.count,
+    unit: crop.unit,
+  };
+  await tx.planting.upsert({
+    where: { id: planting.id },
+    create: planting,
+    update: { count: crop.count, unit: crop.unit },
+  });
 }

@@ -134,5 +134,7 @@ export interface Planting {
 }
 
 /** The kitchen work is reckoned for unless another is chosen. */
-export const mainKitchen = (place: Place): Kitchen | undefined => place.kitchens.find((k) => k.main) ?? place.kitchens[0];
-export const roomOfKind = (place: Place, kind: StoreRoom['kind']): StoreRoom | undefined => place.rooms.find((r) => r.kind === kind);
+export const mainKitchen = (place: Place): Kitchen | undefined =>
+  place.kitchens.find((k) => k.main) ?? place.kitchens[0];
+export const roomOfKind = (place: Place, kind: StoreRoom['kind']): StoreRoom | undefined =>
+  place.rooms.find((r) => r.kind === kind);

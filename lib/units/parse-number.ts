@@ -5,7 +5,15 @@
 export type ParsedNumber = { ok: true; value: number } | { ok: false; reason: string };
 
 const VULGAR: Record<string, string> = {
-  '¼': '1/4', '½': '1/2', '¾': '3/4', '⅓': '1/3', '⅔': '2/3', '⅛': '1/8', '⅜': '3/8', '⅝': '5/8', '⅞': '7/8',
+  '¼': '1/4',
+  '½': '1/2',
+  '¾': '3/4',
+  '⅓': '1/3',
+  '⅔': '2/3',
+  '⅛': '1/8',
+  '⅜': '3/8',
+  '⅝': '5/8',
+  '⅞': '7/8',
 };
 
 export function parseNumber(raw: string): ParsedNumber {
@@ -17,9 +25,13 @@ export function parseNumber(raw: string): ParsedNumber {
   if (mixed) return fractionOf(Number(mixed[1]), Number(mixed[2]), Number(mixed[3]), raw);
   const plain = /^(\d+)\/(\d+)$/.exec(text);
   if (plain) return fractionOf(0, Number(plain[1]), Number(plain[2]), raw);
-  if (/^\d+-\d+$/.test(text)) return { ok: false, reason: `"${raw}" can be read two ways: a range, or ${text.replace('-', ' ')}` };
+  if (/^\d+-\d+$/.test(text))
+    return { ok: false, reason: `"${raw}" can be read two ways: a range, or ${text.replace('-', ' ')}` };
   if (/^[1-9]\d{0,2},\d{3}$/.test(text)) {
-    return { ok: false, reason: `"${raw}" can be read two ways: ${text.replace(',', '')} or ${text.replace(',', '.')}` };
+    return {
+      ok: false,
+      reason: `"${raw}" can be read two ways: ${text.replace(',', '')} or ${text.replace(',', '.')}`,
+    };
   }
   const decimal = text.replace(',', '.');
   if (!/^\d*\.?\d+$|^\d+\.$/.test(decimal)) return { ok: false, reason: `"${raw}" is not a number` };

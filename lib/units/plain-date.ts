@@ -6,7 +6,8 @@ declare const plain: unique symbol;
 export type PlainDate = string & { readonly [plain]: 'date' };
 
 const DAY_MS = 86_400_000;
-const toUtc = (d: PlainDate): number => Date.UTC(Number(d.slice(0, 4)), Number(d.slice(5, 7)) - 1, Number(d.slice(8, 10)));
+const toUtc = (d: PlainDate): number =>
+  Date.UTC(Number(d.slice(0, 4)), Number(d.slice(5, 7)) - 1, Number(d.slice(8, 10)));
 const fromUtc = (ms: number): PlainDate => new Date(ms).toISOString().slice(0, 10) as PlainDate;
 
 /** True for a day that exists, written `YYYY-MM-DD` (2026-02-31 is not one). */
@@ -35,7 +36,20 @@ export const yearAndDay = (d: PlainDate): string => d.slice(2, 4) + String(dayOf
 export const daysFrom = (a: PlainDate, b: PlainDate): PlainDate[] =>
   Array.from({ length: Math.max(0, daysBetween(a, b) + 1) }, (_, i) => addDays(a, i));
 
-const MONTHS = ['January', 'February', 'March', 'April', 'May', 'June', 'July', 'August', 'September', 'October', 'November', 'December'];
+const MONTHS = [
+  'January',
+  'February',
+  'March',
+  'April',
+  'May',
+  'June',
+  'July',
+  'August',
+  'September',
+  'October',
+  'November',
+  'December',
+];
 const WEEKDAYS = ['Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday', 'Sunday'];
 export const weekdayName = (d: PlainDate): string => WEEKDAYS[weekday(d)] as string;
 export const monthName = (d: PlainDate): string => MONTHS[Number(d.slice(5, 7)) - 1] as string;
@@ -52,14 +66,24 @@ export function dayInZone(instant: Date, timeZone: string): PlainDate {
   ) as PlainDate;
 }
 
-/** The instant at which a clock in a time zone shows this day and time (`HH:MM`); in the hour that DST skips, an hour later. */
+/** The instant at which a clock in a time zone shows this day and time (`HH:MM`); in the hour that DST skips, an hour later; in the hour that comes twice, the first. */
 export function instantInZone(day: PlainDate, time: string, timeZone: string): Date {
   const asUtc = new Date(`${day}T${time}:00.000Z`);
   const shown = (at: Date): number => {
-    const parts = new Intl.DateTimeFormat('en-CA', { timeZone, hourCycle: 'h23', year: 'numeric', month: '2-digit', day: '2-digit', hour: '2-digit', minute: '2-digit' }).formatToParts(at);
+    const parts = new Intl.DateTimeFormat('en-CA', {
+      timeZone,
+      hourCycle: 'h23',
+      year: 'numeric',
+      month: '2-digit',
+      day: '2-digit',
+      hour: '2-digit',
+      minute: '2-digit',
+    }).formatToParts(at);
     const of = (type: string) => parts.find((p) => p.type === type)?.value ?? '00';
     return Date.parse(`${of('year')}-${of('month')}-${of('day')}T${of('hour')}:${of('minute')}:00.000Z`);
   };
-  const guess = new Date(asUtc.getTime() - (shown(asUtc) - asUtc.getTime()));
-  return new Date(guess.getTime() - (shown(guess) - asUtc.getTime()));
+  const under = (rulesAt: number) => new Date(asUtc.getTime() - (shown(new Date(rulesAt)) - rulesAt));
+  const before = under(asUtc.getTime() - DAY_MS);
+  const after = under(asUtc.getTime() + DAY_MS);
+  return shown(after) === asUtc.getTime() && shown(before) !== asUtc.getTime() ? after : before;
 }

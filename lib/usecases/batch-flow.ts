@@ -1,17 +1,18 @@
 /** From the stove to the shelf: readings, filling, processing, the morning's seal check. Each is one act. */
-import { type Act, childId, type Entry, isRefusal, type Refusal } from '#lib/ledger/entry.ts';
-import type { BatchRecord } from '#lib/ledger/batch-record.ts';
+
 import { drawOldest } from '#lib/ledger/acts/draw-oldest.ts';
 import { fillJars } from '#lib/ledger/acts/fill-jars.ts';
 import { jarLotId, panLotId } from '#lib/ledger/acts/start-batch.ts';
+import type { BatchRecord } from '#lib/ledger/batch-record.ts';
+import { type Act, childId, type Entry, isRefusal, type Refusal } from '#lib/ledger/entry.ts';
 import type { HeldLot } from '#lib/ledger/lot.ts';
-import { setAsideCode } from '#lib/ledger/lot-code.ts';
 import { newLot, worstGrade } from '#lib/ledger/lot.ts';
+import { setAsideCode } from '#lib/ledger/lot-code.ts';
+import { recipeOf } from '#lib/reference/recipes/recipe-book.ts';
 import { batchOfCode, loadBatches } from '#lib/store/batch-store.ts';
 import type { Tx } from '#lib/store/database/open-database.ts';
-import { loadLots, movementsOf, writeAct, type Written } from '#lib/store/ledger-store.ts';
+import { loadLots, movementsOf, type Written, writeAct } from '#lib/store/ledger-store.ts';
 import { roomOfKind } from '#lib/store/place.ts';
-import { recipeOf } from '#lib/reference/recipes/recipe-book.ts';
 import { counted, kilograms } from '#lib/units/format.ts';
 import { addDays } from '#lib/units/plain-date.ts';
 import type { Context } from './context.ts';
@@ -48,12 +49,28 @@ export const logReading = (ctx: Context, input: ReadingInput): Promise<Written<T
   onBatch(ctx, input.id, input.code, ['cooking'], async (_tx, batch) => {
     const act = actOf(ctx, input.id, 'process', { ...input });
     const unit = READING_UNIT[input.kind];
-    const text = input.kind === 'set-test' ? ['runs off the plate', 'thickens', 'set'][input.value] : `${input.value} ${unit}`;
+    const text =
+      input.kind === 'set-test' ? ['runs off the plate', 'thickens', 'set'][input.value] : `${input.value} ${unit}`;
     return {
       entry: {
         ...nothingMoved(act),
-        readings: [{ id: childId(input.id, 'reading'), batchId: batch.id, kitchenId: null, kind: input.kind, day: ctx.today, at: act.at, value: Math.round(input.value * 100), unit, instrument: null, note: null }],
-        batchChanges: [{ batchId: batch.id, addLog: [{ at: act.at, what: `${input.kind.replace('-', ' ')}: ${text}` }] }],
+        readings: [
+          {
+            id: childId(input.id, 'reading'),
+            batchId: batch.id,
+            kitchenId: null,
+            kind: input.kind,
+            day: ctx.today,
+            at: act.at,
+            value: Math.round(input.value * 100),
+            unit,
+            instrument: null,
+            note: null,
+          },
+        ],
+        batchChanges: [
+          { batchId: batch.id, addLog: [{ at: act.at, what: `${input.kind.replace('-', ' ')}: ${text}` }] },
+        ],
       },
       tell: { said: `Logged: ${input.kind.replace('-', ' ')} ${text}.` },
     };
@@ -81,22 +98,39 @@ export const fillBatch = (ctx: Context, input: FillInput): Promise<Written<Told>
     const glass = ctx.place.jarKinds.find((k) => k.code === sheet.jarKind && k.canning);
     // A batch that only lacks a reading is processed like the rest and held until the reading is there.
     const onShelf = glass !== undefined && (sheet.shelf || (sheet.needs.length > 0 && sheet.processMin !== null));
-    const hold = onShelf && !sheet.shelf ? 'not for the shelf before a calibrated pH reading of the cooled product' : null;
+    const hold =
+      onShelf && !sheet.shelf ? 'not for the shelf before a calibrated pH reading of the cooled product' : null;
     const lids = glass && input.jars > 0 ? await oldest(tx, ctx, 'lids', 'lid-regular', input.jars, 'lids') : [];
     if (isRefusal(lids)) return lids;
-    const empties = glass && input.jars > 0 ? await oldest(tx, ctx, 'empties', glass.code, input.jars, `empty ${glass.label} jars`) : [];
+    const empties =
+      glass && input.jars > 0
+        ? await oldest(tx, ctx, 'empties', glass.code, input.jars, `empty ${glass.label} jars`)
+        : [];
     if (isRefusal(empties)) return empties;
     const trimG = input.trimG ?? sheet.trimG;
     const kept = input.keepTrim && trimG > 0 ? await keptTrim(ctx, tx, batch, act, trimG) : null;
     if (isRefusal(kept)) return kept;
-    const netG = Math.min(sheet.jarG ?? Number.POSITIVE_INFINITY, input.jars > 0 ? Math.floor((panG - trimG - input.partialG - input.skimmingsG - input.panLossG) / input.jars) : 0);
-    if (input.jars > 0 && netG <= 0) return { refused: `${counted(input.jars, 'jar')} cannot be filled from ${kilograms(panG)} less ${kilograms(trimG)} of trim` };
+    const netG = Math.min(
+      sheet.jarG ?? Number.POSITIVE_INFINITY,
+      input.jars > 0 ? Math.floor((panG - trimG - input.partialG - input.skimmingsG - input.panLossG) / input.jars) : 0,
+    );
+    if (input.jars > 0 && netG <= 0)
+      return {
+        refused: `${counted(input.jars, 'jar')} cannot be filled from ${kilograms(panG)} less ${kilograms(trimG)} of trim`,
+      };
     const cold = onShelf ? null : coldRoom(ctx, sheet.ways);
     const filling = fillJars({
       act,
       batch,
       panG,
-      jars: [{ kind: sheet.jarKind ?? 'pack', unit: glass || recipe.jarSizes.length > 0 ? 'jar' : 'pack', count: input.jars, netGEach: netG }],
+      jars: [
+        {
+          kind: sheet.jarKind ?? 'pack',
+          unit: glass || recipe.jarSizes.length > 0 ? 'jar' : 'pack',
+          count: input.jars,
+          netGEach: netG,
+        },
+      ],
       lotKind: onShelf ? 'jars' : cold?.kind === 'freezer' ? 'frozen' : cold?.kind === 'dry' ? 'dried' : 'cold-jars',
       foodId: recipe.fruits[0]?.foodIds[0] ?? null,
       partialG: input.partialG,
@@ -117,10 +151,14 @@ export const fillBatch = (ctx: Context, input: FillInput): Promise<Written<Told>
     const log = [{ at: act.at, what: `${counted(input.jars, 'jar')} filled${partial}` }];
     const state = onShelf ? ('filled' as const) : ('jarred' as const);
     const lots = filling.lots.map((l) => (l.kind === 'jars' ? { ...l, hold } : l));
-    return { entry: { ...filling, lots, batchChanges: [{ batchId: batch.id, state, filledAt: act.at, addLog: log }] }, tell: { said: `${counted(input.jars, 'jar')} filled${partial}.` } };
+    return {
+      entry: { ...filling, lots, batchChanges: [{ batchId: batch.id, state, filledAt: act.at, addLog: log }] },
+      tell: { said: `${counted(input.jars, 'jar')} filled${partial}.` },
+    };
   });
 
-const oldest = async (tx: Tx, ctx: Context, kind: 'lids' | 'empties', item: string, n: number, what: string) => drawOldest(await loadLots(tx, ctx.place.id, { kinds: [kind], item }), n, what);
+const oldest = async (tx: Tx, ctx: Context, kind: 'lids' | 'empties', item: string, n: number, what: string) =>
+  drawOldest(await loadLots(tx, ctx.place.id, { kinds: [kind], item }), n, what);
 
 /** Where a batch goes that is not for the shelf: by its first published way. */
 function coldRoom(ctx: Context, ways: readonly string[]) {
@@ -129,11 +167,22 @@ function coldRoom(ctx: Context, ways: readonly string[]) {
 }
 
 /** The trim as an ingredient: refused where any of its fruit was ground-fall or cull; it takes the worst grade. */
-async function keptTrim(ctx: Context, tx: Tx, batch: BatchRecord, act: Act, grams: number): Promise<ReturnType<typeof newLot> | Refusal> {
-  const drawn = (await movementsOf(tx, ctx.place.id, [panLotId(batch.id)])).flatMap((m) => ('lot' in m.from ? [m.from.lot] : []));
+async function keptTrim(
+  ctx: Context,
+  tx: Tx,
+  batch: BatchRecord,
+  act: Act,
+  grams: number,
+): Promise<ReturnType<typeof newLot> | Refusal> {
+  const drawn = (await movementsOf(tx, ctx.place.id, [panLotId(batch.id)])).flatMap((m) =>
+    'lot' in m.from ? [m.from.lot] : [],
+  );
   const fruit = (await loadLots(tx, ctx.place.id, { ids: drawn, emptied: true })).filter((l) => l.kind === 'fruit');
   const bad = fruit.find((l) => l.groundFall || l.grade === 'cull');
-  if (bad) return { refused: `the trim is not kept for food: ${bad.code} was ${bad.groundFall ? 'picked up from the ground' : 'culled'}` };
+  if (bad)
+    return {
+      refused: `the trim is not kept for food: ${bad.code} was ${bad.groundFall ? 'picked up from the ground' : 'culled'}`,
+    };
   return newLot({
     id: childId(act.id, 'trim'),
     code: `${setAsideCode(ctx.today, batch.code.split('-')[1] ?? 'TRM', 1)}-${batch.code.split('-').at(-1)}`,
@@ -179,13 +228,23 @@ function boiling(act: Act, batches: BatchRecord[]): { entry: Entry; tell: Told }
   return {
     entry: {
       ...nothingMoved(act),
-      batchChanges: batches.map((b) => ({ batchId: b.id, result: { ...b.result, boilingAt: act.at }, addLog: [{ at: act.at, what: 'boiling again, the clock runs' }] })),
+      batchChanges: batches.map((b) => ({
+        batchId: b.id,
+        result: { ...b.result, boilingAt: act.at },
+        addLog: [{ at: act.at, what: 'boiling again, the clock runs' }],
+      })),
     },
     tell: { said: `The clock runs: ${minutes} minutes from now.` },
   };
 }
 
-async function out(ctx: Context, tx: Tx, act: Act, batches: BatchRecord[], input: ProcessInput): Promise<{ entry: Entry; tell: Told } | Refusal> {
+async function out(
+  ctx: Context,
+  tx: Tx,
+  act: Act,
+  batches: BatchRecord[],
+  input: ProcessInput,
+): Promise<{ entry: Entry; tell: Told } | Refusal> {
   const changes: Entry['changes'] = [];
   const verdicts: string[] = [];
   for (const b of batches) {
@@ -193,12 +252,32 @@ async function out(ctx: Context, tx: Tx, act: Act, batches: BatchRecord[], input
     if (kept === null) return { refused: `${b.code}: the clock was never started. Say for how many minutes it boiled` };
     const required = sheetOf(b).processMin ?? Number.POSITIVE_INFINITY;
     const process = !input.deviation && kept >= required ? ('as tested' as const) : ('not as tested' as const);
-    verdicts.push(process === 'as tested' ? `${b.code} as tested` : `${b.code} not as tested (${input.deviation ?? `${kept} of ${required} minutes`})`);
+    verdicts.push(
+      process === 'as tested'
+        ? `${b.code} as tested`
+        : `${b.code} not as tested (${input.deviation ?? `${kept} of ${required} minutes`})`,
+    );
     for (const lot of await jarLotsOf(tx, ctx, b))
-      changes.push({ lotId: lot.id, process, since: act.at, ...(process === 'not as tested' ? { hold: 'process not as tested: cool it, then fridge, freezer or the full process again within 2 h' } : {}) });
+      changes.push({
+        lotId: lot.id,
+        process,
+        since: act.at,
+        ...(process === 'not as tested'
+          ? { hold: 'process not as tested: cool it, then fridge, freezer or the full process again within 2 h' }
+          : {}),
+      });
   }
   return {
-    entry: { ...nothingMoved(act), changes, batchChanges: batches.map((b, i) => ({ batchId: b.id, state: 'cooling' as const, outAt: act.at, addLog: [{ at: act.at, what: `out of the canner: ${verdicts[i]}` }] })) },
+    entry: {
+      ...nothingMoved(act),
+      changes,
+      batchChanges: batches.map((b, i) => ({
+        batchId: b.id,
+        state: 'cooling' as const,
+        outAt: act.at,
+        addLog: [{ at: act.at, what: `out of the canner: ${verdicts[i]}` }],
+      })),
+    },
     tell: { said: `Out: ${verdicts.join('; ')}. Leave them 12 to 24 hours, then check each seal.` },
   };
 }
@@ -208,7 +287,8 @@ function minutesSince(b: BatchRecord, at: string): number | null {
   return typeof started === 'string' ? Math.floor((Date.parse(at) - Date.parse(started)) / 60_000 + 1 / 60) : null;
 }
 
-const jarLotsOf = async (tx: Tx, ctx: Context, b: BatchRecord): Promise<HeldLot[]> => (await loadLots(tx, ctx.place.id, { batchId: b.id, emptied: true })).filter((l) => l.kind === 'jars');
+const jarLotsOf = async (tx: Tx, ctx: Context, b: BatchRecord): Promise<HeldLot[]> =>
+  (await loadLots(tx, ctx.place.id, { batchId: b.id, emptied: true })).filter((l) => l.kind === 'jars');
 
 export interface SealInput {
   id: string;
@@ -223,7 +303,10 @@ export const SEAL_HOURS = { due: 12, red: 20, locked: 24 } as const;
 export const checkSeals = (ctx: Context, input: SealInput): Promise<Written<Told>> =>
   onBatch(ctx, input.id, input.code, ['cooling'], async (tx, batch) => {
     const hours = (ctx.now.getTime() - Date.parse(batch.outAt ?? ctx.now.toISOString())) / 3_600_000;
-    if (hours < SEAL_HOURS.due) return { refused: `the jars came out ${hours.toFixed(1)} h ago; leave them ${SEAL_HOURS.due} h before the seals are tried` };
+    if (hours < SEAL_HOURS.due)
+      return {
+        refused: `the jars came out ${hours.toFixed(1)} h ago; leave them ${SEAL_HOURS.due} h before the seals are tried`,
+      };
     const lot = (await loadLots(tx, ctx.place.id, { ids: [jarLotId(batch.id, sheetOf(batch).jarKind ?? '')] }))[0];
     if (!lot) return { refused: `${batch.code} has no jars to check` };
     const unsealed = [...new Set(input.unsealed)];
@@ -240,7 +323,14 @@ export const checkSeals = (ctx: Context, input: SealInput): Promise<Written<Told
         act,
         lots: fridge.lots,
         movements: fridge.movements,
-        changes: [{ lotId: lot.id, seal: verdict, address: input.address, flags: late ? [...lot.flags, 'seal checked after 24 h: look at each jar when it is opened'] : lot.flags }],
+        changes: [
+          {
+            lotId: lot.id,
+            seal: verdict,
+            address: input.address,
+            flags: late ? [...lot.flags, 'seal checked after 24 h: look at each jar when it is opened'] : lot.flags,
+          },
+        ],
         batchChanges: [{ batchId: batch.id, state: 'jarred', addLog: [{ at: act.at, what: said }] }],
       },
       tell: { said },
@@ -248,7 +338,13 @@ export const checkSeals = (ctx: Context, input: SealInput): Promise<Written<Told
   });
 
 /** Jars that did not seal become a cold lot of their own; their numbers stay with them. */
-function openJars(ctx: Context, act: Act, batch: BatchRecord, lot: HeldLot, pieces: number[]): Pick<Entry, 'lots' | 'movements'> {
+function openJars(
+  ctx: Context,
+  act: Act,
+  batch: BatchRecord,
+  lot: HeldLot,
+  pieces: number[],
+): Pick<Entry, 'lots' | 'movements'> {
   if (pieces.length === 0) return { lots: [], movements: [] };
   const fridge = roomOfKind(ctx.place, 'fridge');
   const open = newLot({
@@ -271,13 +367,22 @@ function openJars(ctx: Context, act: Act, batch: BatchRecord, lot: HeldLot, piec
     details: { netG: lot.details.netG },
   });
   const netG = typeof lot.details.netG === 'number' ? lot.details.netG : null;
-  return { lots: [open], movements: pieces.map((piece) => ({ from: { lot: lot.id }, to: { lot: open.id }, qty: 1, grams: netG, piece })) };
+  return {
+    lots: [open],
+    movements: pieces.map((piece) => ({ from: { lot: lot.id }, to: { lot: open.id }, qty: 1, grams: netG, piece })),
+  };
 }
 
 const nothingMoved = (act: Act): Entry => ({ act, lots: [], movements: [], changes: [] });
 
 /** Runs an act on a batch that must be in one of these states; says in words when it is not. */
-function onBatch(ctx: Context, id: string, code: string, states: BatchRecord['state'][], make: (tx: Tx, batch: BatchRecord) => Promise<{ entry: Entry; tell: Told } | Refusal>): Promise<Written<Told>> {
+function onBatch(
+  ctx: Context,
+  id: string,
+  code: string,
+  states: BatchRecord['state'][],
+  make: (tx: Tx, batch: BatchRecord) => Promise<{ entry: Entry; tell: Told } | Refusal>,
+): Promise<Written<Told>> {
   return writeAct(ctx.db, ctx.place.id, id, ctx.enteredAt, async (tx) => {
     const batch = await batchOfCode(tx, ctx.place.id, code);
     if (!batch) return { refused: `there is no batch ${code}` };
@@ -287,4 +392,5 @@ function onBatch(ctx: Context, id: string, code: string, states: BatchRecord['st
 }
 
 /** Filled batches of the day that could share a canner load. */
-export const waitingForCanner = (ctx: Context): Promise<BatchRecord[]> => loadBatches(ctx.db, ctx.place.id, { states: ['filled'] });
+export const waitingForCanner = (ctx: Context): Promise<BatchRecord[]> =>
+  loadBatches(ctx.db, ctx.place.id, { states: ['filled'] });

@@ -1,16 +1,23 @@
 /** What a household changes about its place: crops and rows, things bought, today's boiling water. */
-import type { Act } from '#lib/ledger/entry.ts';
+
 import { receiveSupply } from '#lib/ledger/acts/receive-supply.ts';
-import { foodCode } from '#lib/ledger/lot-code.ts';
+import type { Act } from '#lib/ledger/entry.ts';
 import type { LotKind, LotUnit } from '#lib/ledger/lot.ts';
+import { foodCode } from '#lib/ledger/lot-code.ts';
 import { loadActs } from '#lib/store/act-store.ts';
-import { writeAct, type Written } from '#lib/store/ledger-store.ts';
-import { addCrop } from '#lib/store/place-store.ts';
+import { type Written, writeAct } from '#lib/store/ledger-store.ts';
 import { roomOfKind } from '#lib/store/place.ts';
+import { addCrop } from '#lib/store/place-store.ts';
 import type { Context } from './context.ts';
 
 /** What can be bought in, with its unit and the letters of its receipt. */
-export const SUPPLY_ITEMS: readonly { item: string; label: string; kind: Extract<LotKind, 'supply' | 'lids' | 'empties'>; unit: LotUnit; what: string }[] = [
+export const SUPPLY_ITEMS: readonly {
+  item: string;
+  label: string;
+  kind: Extract<LotKind, 'supply' | 'lids' | 'empties'>;
+  unit: LotUnit;
+  what: string;
+}[] = [
   { item: 'sugar', label: 'Sugar', kind: 'supply', unit: 'g', what: 'SUG' },
   { item: 'lemon-juice', label: 'Bottled lemon juice', kind: 'supply', unit: 'ml', what: 'LEM' },
   { item: 'citric-acid', label: 'Citric acid', kind: 'supply', unit: 'g', what: 'CIT' },
@@ -33,10 +40,29 @@ export interface Bought {
 export async function receive(ctx: Context, b: Bought): Promise<Written<{ code: string; said: string }>> {
   const known = SUPPLY_ITEMS.find((s) => s.item === b.item);
   if (!known) return { refused: `"${b.item}" is not on the list of supplies` };
-  const act: Act = { id: b.id, kind: 'receive', day: ctx.today, at: ctx.now.toISOString(), person: null, device: null, note: b.supplier, payload: { ...b }, corrects: null };
+  const act: Act = {
+    id: b.id,
+    kind: 'receive',
+    day: ctx.today,
+    at: ctx.now.toISOString(),
+    person: null,
+    device: null,
+    note: b.supplier,
+    payload: { ...b },
+    corrects: null,
+  };
   return writeAct(ctx.db, ctx.place.id, b.id, ctx.enteredAt, async (tx) => {
-    const same = (await loadActs(tx, ctx.place.id, { kinds: ['receive'], from: ctx.today, to: ctx.today })).filter((a) => a.payload.item === b.item).length;
-    const entry = receiveSupply({ act, ...known, number: same + 1, qty: b.qty, roomId: roomOfKind(ctx.place, 'dry')?.id ?? null, details: { supplier: b.supplier } });
+    const same = (await loadActs(tx, ctx.place.id, { kinds: ['receive'], from: ctx.today, to: ctx.today })).filter(
+      (a) => a.payload.item === b.item,
+    ).length;
+    const entry = receiveSupply({
+      act,
+      ...known,
+      number: same + 1,
+      qty: b.qty,
+      roomId: roomOfKind(ctx.place, 'dry')?.id ?? null,
+      details: { supplier: b.supplier },
+    });
     const code = entry.lots[0]?.code ?? '';
     return { entry, tell: { code, said: `${known.label} came in as ${code}.` } };
   });
@@ -70,17 +96,43 @@ export const plantCrop = (ctx: Context, c: NewCrop): Promise<void> =>
   );
 
 /** Today's own boiling water: the figure every setting point of the day is reckoned from. */
-export async function readWater(ctx: Context, input: { id: string; kitchenId: string; centiC: number }): Promise<Written<{ said: string }>> {
+export async function readWater(
+  ctx: Context,
+  input: { id: string; kitchenId: string; centiC: number },
+): Promise<Written<{ said: string }>> {
   const kitchen = ctx.place.kitchens.find((k) => k.id === input.kitchenId);
   if (!kitchen) return { refused: 'that kitchen is not here' };
-  const act: Act = { id: input.id, kind: 'receive', day: ctx.today, at: ctx.now.toISOString(), person: null, device: null, note: 'boiling water', payload: { ...input }, corrects: null };
+  const act: Act = {
+    id: input.id,
+    kind: 'receive',
+    day: ctx.today,
+    at: ctx.now.toISOString(),
+    person: null,
+    device: null,
+    note: 'boiling water',
+    payload: { ...input },
+    corrects: null,
+  };
   return writeAct(ctx.db, ctx.place.id, input.id, ctx.enteredAt, async () => ({
     entry: {
       act,
       lots: [],
       movements: [],
       changes: [],
-      readings: [{ id: `${input.id}.water`, batchId: null, kitchenId: kitchen.id, kind: 'water', day: ctx.today, at: act.at, value: input.centiC, unit: '°C', instrument: null, note: null }],
+      readings: [
+        {
+          id: `${input.id}.water`,
+          batchId: null,
+          kitchenId: kitchen.id,
+          kind: 'water',
+          day: ctx.today,
+          at: act.at,
+          value: input.centiC,
+          unit: '°C',
+          instrument: null,
+          note: null,
+        },
+      ],
     },
     tell: { said: `Water boils at ${(input.centiC / 100).toFixed(1)} °C in the ${kitchen.label.toLowerCase()} today.` },
   }));

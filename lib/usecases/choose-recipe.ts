@@ -1,8 +1,8 @@
 /** Which recipes of the book this fruit may become here, and where each would go. */
 import { storageClass } from '#lib/batch/gate.ts';
-import { RECIPES } from '#lib/reference/recipes/recipe-book.ts';
-import type { Recipe } from '#lib/reference/recipes/recipe.ts';
 import type { JarSize } from '#lib/reference/jar-sizes.ts';
+import type { Recipe } from '#lib/reference/recipes/recipe.ts';
+import { RECIPES } from '#lib/reference/recipes/recipe-book.ts';
 import { loadLots } from '#lib/store/ledger-store.ts';
 import { mainKitchen } from '#lib/store/place.ts';
 import { feet } from '#lib/units/convert.ts';
@@ -37,9 +37,21 @@ export async function readChooser(ctx: Context, lotIds: readonly string[]): Prom
   const chosen = lots.filter((l) => lotIds.includes(l.id));
   const foods = new Set(chosen.map((l) => l.foodId));
   const kitchen = mainKitchen(ctx.place);
-  const fitting = RECIPES.filter((r) => foods.size > 0 && r.fruits.some((p) => p.share.low > 0 && p.foodIds.some((id) => foods.has(id))) && [...foods].every((f) => r.fruits.some((p) => p.foodIds.includes(f ?? ''))));
+  const fitting = RECIPES.filter(
+    (r) =>
+      foods.size > 0 &&
+      r.fruits.some((p) => p.share.low > 0 && p.foodIds.some((id) => foods.has(id))) &&
+      [...foods].every((f) => r.fruits.some((p) => p.foodIds.includes(f ?? ''))),
+  );
   return {
-    fruit: lots.map((l) => ({ id: l.id, code: l.code, label: l.label, grade: l.grade ?? '', grams: l.onHand, chosen: lotIds.includes(l.id) })),
+    fruit: lots.map((l) => ({
+      id: l.id,
+      code: l.code,
+      label: l.label,
+      grade: l.grade ?? '',
+      grams: l.onHand,
+      chosen: lotIds.includes(l.id),
+    })),
     recipes: kitchen ? fitting.map((r) => choiceOf(r, chosen[0]?.foodId ?? '', feet(kitchen.altitudeM))) : [],
   };
 }
@@ -60,7 +72,12 @@ function choiceOf(recipe: Recipe, foodId: string, altitudeFt: number): RecipeCho
     id: recipe.id,
     title: recipe.title,
     kind: recipe.kind.replaceAll('-', ' '),
-    goes: verdict.shelf || verdict.needs.length > 0 ? `shelf, ${verdict.process?.minutes} min here${needs}` : cold ? `${cold}` : 'no published way to keep it',
+    goes:
+      verdict.shelf || verdict.needs.length > 0
+        ? `shelf, ${verdict.process?.minutes} min here${needs}`
+        : cold
+          ? `${cold}`
+          : 'no published way to keep it',
     standing: recipe.origin.standing === 'published' ? 'published' : 'house recipe',
     note: verdict.shelf ? null : (verdict.reasons[0] ?? null),
   };

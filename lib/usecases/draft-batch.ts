@@ -1,13 +1,14 @@
 /** The sheet for what was actually weighed, and whether the stores hold what it asks for. Reads only. */
-import { type BatchSheet, batchSheet } from '#lib/batch/batch-sheet.ts';
+
 import type { BatchQuestion } from '#lib/batch/batch-question.ts';
+import { type BatchSheet, batchSheet } from '#lib/batch/batch-sheet.ts';
 import type { FruitLot } from '#lib/batch/prepared-fruit.ts';
 import type { Refusal } from '#lib/ledger/entry.ts';
 import type { HeldLot } from '#lib/ledger/lot.ts';
-import { jarSizeOf, type JarSize } from '#lib/reference/jar-sizes.ts';
+import { type JarSize, jarSizeOf } from '#lib/reference/jar-sizes.ts';
 import type { DoseItem } from '#lib/reference/recipes/dose-items.ts';
-import { recipeOf } from '#lib/reference/recipes/recipe-book.ts';
 import type { Recipe } from '#lib/reference/recipes/recipe.ts';
+import { recipeOf } from '#lib/reference/recipes/recipe-book.ts';
 import { readingsOf } from '#lib/store/batch-store.ts';
 import type { Db, Tx } from '#lib/store/database/open-database.ts';
 import { loadLots } from '#lib/store/ledger-store.ts';
@@ -54,7 +55,8 @@ export async function draftBatch(ctx: Context, ask: BatchAsk, tx: Db | Tx = ctx.
   if ('refused' in drawn) return drawn;
   const reading = (await readingsOf(tx, ctx.place.id, { kind: 'water', day: ctx.today, kitchenId: kitchen.id })).at(-1);
   const waterC = ask.waterC ?? (reading ? reading.value / 100 : null);
-  const pan = kitchen.pans.find((p) => p.code === ask.panCode) ?? kitchen.pans.find((p) => p.maxFillPercent !== null) ?? null;
+  const pan =
+    kitchen.pans.find((p) => p.code === ask.panCode) ?? kitchen.pans.find((p) => p.maxFillPercent !== null) ?? null;
   const jarKind = jarOf(ctx, recipe, ask.jarKind);
   const question = questionOf(ctx, { ask, recipe, kitchen, pan, jarKind, waterC, lots: drawn.lots });
   const sheet = batchSheet(question);
@@ -79,8 +81,10 @@ async function drawnLots(ctx: Context, ask: BatchAsk, tx: Db | Tx): Promise<{ lo
   for (const { lotId, grams } of ask.draws.filter((d) => d.grams > 0)) {
     const lot = held.find((l) => l.id === lotId);
     if (!lot) return { refused: 'one of the lots is used up' };
-    if (grams > lot.onHand) return { refused: `${lot.label}, ${lot.grade}: ${grams} g asked for, ${lot.onHand} g left (${lot.code})` };
-    if (lot.lockedUntil && lot.lockedUntil > ctx.today) return { refused: `${lot.code} is locked until ${lot.lockedUntil} after a spray` };
+    if (grams > lot.onHand)
+      return { refused: `${lot.label}, ${lot.grade}: ${grams} g asked for, ${lot.onHand} g left (${lot.code})` };
+    if (lot.lockedUntil && lot.lockedUntil > ctx.today)
+      return { refused: `${lot.code} is locked until ${lot.lockedUntil} after a spray` };
     lots.push({ lot, grams });
   }
   if (lots.length === 0) return { refused: 'no fruit was weighed' };
@@ -91,7 +95,9 @@ function jarOf(ctx: Context, recipe: Recipe, code: string | null): JarKind | nul
   const kinds = ctx.place.jarKinds;
   const asked = kinds.find((k) => k.code === code);
   if (asked) return asked;
-  return recipe.jarSizes.map((size) => kinds.find((k) => k.size === size && k.canning)).find((k) => k !== undefined) ?? null;
+  return (
+    recipe.jarSizes.map((size) => kinds.find((k) => k.size === size && k.canning)).find((k) => k !== undefined) ?? null
+  );
 }
 
 interface Parts {
@@ -105,27 +111,42 @@ interface Parts {
 }
 
 function questionOf(ctx: Context, { ask, recipe, kitchen, pan, jarKind, waterC, lots }: Parts): BatchQuestion {
-  const trims = ask.trimG === null ? null : splitWhole(Math.round(ask.trimG), lots.map((l) => l.grams));
+  const trims =
+    ask.trimG === null
+      ? null
+      : splitWhole(
+          Math.round(ask.trimG),
+          lots.map((l) => l.grams),
+        );
   const size = (jarKind?.size ?? recipe.jarSizes[0] ?? 'half-pint') as JarSize;
   const amounts = Object.keys(ask.amounts).length > 0 ? { amounts: ask.amounts } : {};
   return {
     recipe,
-    fruit: lots.map(({ lot, grams }, i): FruitLot => ({
-      foodId: lot.foodId ?? '',
-      grams,
-      grade: lot.grade ?? 'perfect',
-      groundFall: lot.groundFall,
-      ...(trims ? { trimG: trims[i] as number } : {}),
-      ...(ask.brix !== null ? { brix: ask.brix } : {}),
-    })),
+    fruit: lots.map(
+      ({ lot, grams }, i): FruitLot => ({
+        foodId: lot.foodId ?? '',
+        grams,
+        grade: lot.grade ?? 'perfect',
+        groundFall: lot.groundFall,
+        ...(trims ? { trimG: trims[i] as number } : {}),
+        ...(ask.brix !== null ? { brix: ask.brix } : {}),
+      }),
+    ),
     jar: { size, fillMl: jarSizeOf(size).fillMl, madeForCanning: jarKind?.canning ?? false },
     kitchen: { altitudeFt: feet(kitchen.altitudeM), ...(waterC !== null ? { waterBoilsAtC: waterC } : {}) },
     method: ask.method,
-    pan: pan && pan.maxFillPercent !== null ? { litres: pan.ml / 1000, maxFill: pan.maxFillPercent / 100, evapGPerMin: pan.evapGPerMin } : null,
+    pan:
+      pan && pan.maxFillPercent !== null
+        ? { litres: pan.ml / 1000, maxFill: pan.maxFillPercent / 100, evapGPerMin: pan.evapGPerMin }
+        : null,
     canners: kitchen.canners.map((c) => ({
       id: c.code,
       method: c.method,
-      jarsPerLoad: Object.fromEntries(Object.entries(c.loads).flatMap(([code, n]) => ctx.place.jarKinds.filter((k) => k.code === code && k.size).map((k) => [k.size, n]))),
+      jarsPerLoad: Object.fromEntries(
+        Object.entries(c.loads).flatMap(([code, n]) =>
+          ctx.place.jarKinds.filter((k) => k.code === code && k.size).map((k) => [k.size, n]),
+        ),
+      ),
       heatUpMin: c.heatUpS / 60,
       reheatMin: c.reheatS / 60,
     })),
@@ -138,7 +159,10 @@ function questionOf(ctx: Context, { ask, recipe, kitchen, pan, jarKind, waterC, 
 
 async function shortOf(ctx: Context, tx: Db | Tx, sheet: BatchSheet, jarKind: JarKind | null): Promise<string[]> {
   const stock = await loadLots(tx, ctx.place.id, { kinds: ['supply', 'set-aside', 'lids', 'empties'] });
-  const have = (item: string, kind?: string) => stock.filter((l) => l.item === item && (!kind || l.kind === kind) && l.details.state !== 'fresh').reduce((n, l) => n + l.onHand, 0);
+  const have = (item: string, kind?: string) =>
+    stock
+      .filter((l) => l.item === item && (!kind || l.kind === kind) && l.details.state !== 'fresh')
+      .reduce((n, l) => n + l.onHand, 0);
   const short: string[] = [];
   for (const [item, grams] of Object.entries(sheet.totals) as [DoseItem, number][]) {
     const stockItem = STOCK_OF_DOSE[item];
@@ -149,7 +173,8 @@ async function shortOf(ctx: Context, tx: Db | Tx, sheet: BatchSheet, jarKind: Ja
   const jars = sheet.jars.value;
   if (sheet.storage.shelf && jarKind?.canning && jars > 0) {
     if (have('lid-regular', 'lids') < jars) short.push(`lids: ${jars} asked for, ${have('lid-regular', 'lids')} left`);
-    if (have(jarKind.code, 'empties') < jars) short.push(`empty ${jarKind.label} jars: ${jars} asked for, ${have(jarKind.code, 'empties')} left`);
+    if (have(jarKind.code, 'empties') < jars)
+      short.push(`empty ${jarKind.label} jars: ${jars} asked for, ${have(jarKind.code, 'empties')} left`);
   }
   return short;
 }

@@ -2,7 +2,7 @@
 import type { Figure } from '#lib/batch/figure.ts';
 import { SOURCES } from '#lib/reference/sources.ts';
 import type { Draft } from './draft-batch.ts';
-import { frozenSheet, type FrozenSheet } from './frozen-sheet.ts';
+import { type FrozenSheet, frozenSheet } from './frozen-sheet.ts';
 
 export interface ShownFigure {
   value: number;
@@ -60,7 +60,10 @@ export const shown = (f: Figure): ShownFigure => ({
   unit: f.unit,
   band: f.band ? { low: f.band.low, high: f.band.high } : null,
   formula: f.formula,
-  inputs: f.inputs.map((i) => ({ label: i.name, value: `${typeof i.value === 'number' ? Math.round(i.value * 1000) / 1000 : i.value}${i.unit ? ` ${i.unit}` : ''}` })),
+  inputs: f.inputs.map((i) => ({
+    label: i.name,
+    value: `${typeof i.value === 'number' ? Math.round(i.value * 1000) / 1000 : i.value}${i.unit ? ` ${i.unit}` : ''}`,
+  })),
   source: SOURCES[f.source].title,
   status: f.status,
 });
@@ -77,7 +80,10 @@ export function draftView(d: Draft): DraftView {
   const frozen = frozenSheet(d, 0);
   return {
     title: sheet.title,
-    standing: d.recipe.origin.standing === 'published' ? `published: ${d.recipe.origin.sources.map((s) => SOURCES[s].title).join('; ')}` : `house recipe: ${d.recipe.origin.because}`,
+    standing:
+      d.recipe.origin.standing === 'published'
+        ? `published: ${d.recipe.origin.sources.map((s) => SOURCES[s].title).join('; ')}`
+        : `house recipe: ${d.recipe.origin.because}`,
     batches: Math.max(1, sheet.pans.length),
     splitReason: sheet.split?.reason ?? null,
     cupsEach: maybe(sheet.split?.cupsEach),
@@ -108,11 +114,25 @@ export function draftView(d: Draft): DraftView {
     cautions: [...sheet.storage.cautions],
     warnings: [...sheet.warnings],
     short: d.short,
-    set: sheet.set ? { outlook: sheet.set.outlook, ratio: maybe(sheet.set.ratio), reasons: [...sheet.set.reasons], offers: [...sheet.set.offers] } : null,
-    names: sheet.names ? { allowed: [...sheet.names.allowed], ratio: maybe(sheet.names.ratio), reasons: [...sheet.names.reasons] } : null,
+    set: sheet.set
+      ? {
+          outlook: sheet.set.outlook,
+          ratio: maybe(sheet.set.ratio),
+          reasons: [...sheet.set.reasons],
+          offers: [...sheet.set.offers],
+        }
+      : null,
+    names: sheet.names
+      ? { allowed: [...sheet.names.allowed], ratio: maybe(sheet.names.ratio), reasons: [...sheet.names.reasons] }
+      : null,
     household: sheet.householdOnly,
     steps: frozen.steps,
     acidByJar: sheet.acidByJar.map((a) => a.text),
-    setAsides: sheet.setAsides.map((a) => ({ material: a.material.replaceAll('-', ' '), use: a.use, fresh: shown(a.freshG), dried: maybe(a.driedG) })),
+    setAsides: sheet.setAsides.map((a) => ({
+      material: a.material.replaceAll('-', ' '),
+      use: a.use,
+      fresh: shown(a.freshG),
+      dried: maybe(a.driedG),
+    })),
   };
 }

@@ -25,7 +25,8 @@ export function posteriorOf(season: CropSeason): HarvestPosterior {
 }
 
 export type Posteriors = HarvestPosterior[][];
-export const posteriorsOf = (input: Pick<ForecastInput, 'crops'>): Posteriors => input.crops.map((c) => c.seasons.map(posteriorOf));
+export const posteriorsOf = (input: Pick<ForecastInput, 'crops'>): Posteriors =>
+  input.crops.map((c) => c.seasons.map(posteriorOf));
 
 /** Kilograms for the kitchen by pool: rows x weeks, sorted by size; what is sold, eaten fresh or culled is left out. */
 export function fruitBanks(input: ForecastInput, posteriors: Posteriors, o: FruitOptions): HarvestBanks {
@@ -84,7 +85,9 @@ function scores(n: number, seed: number): Float64Array {
 }
 
 function sortedBySize(bank: Float32Array, o: { rows: number; weeks: number }): Float32Array {
-  const size = Float64Array.from({ length: o.rows }, (_, r) => bank.subarray(r * o.weeks, (r + 1) * o.weeks).reduce((a, b) => a + b, 0));
+  const size = Float64Array.from({ length: o.rows }, (_, r) =>
+    bank.subarray(r * o.weeks, (r + 1) * o.weeks).reduce((a, b) => a + b, 0),
+  );
   const sorted = new Float32Array(bank.length);
   Uint32Array.from(size.keys())
     .sort((a, b) => size[a]! - size[b]!)

@@ -49,11 +49,19 @@ export interface CropOutlook {
 const PATHS = 2000;
 const STEPS = 14;
 
-export function cropOutlook(crop: SeasonCrop, season: CropSeason, o: { posterior: HarvestPosterior; seed: number; today: PlainDate }): CropOutlook {
+export function cropOutlook(
+  crop: SeasonCrop,
+  season: CropSeason,
+  o: { posterior: HarvestPosterior; seed: number; today: PlainDate },
+): CropOutlook {
   const means = o.posterior.means();
   const evidence = o.posterior.evidence();
   const edges = curveDays(season, means);
-  const { paths, cols, remaining } = o.posterior.sample(PATHS, [...edges, edges.at(-1)! + 400], new Sfc32(key(o.seed, uid(`outlook ${crop.id}`))));
+  const { paths, cols, remaining } = o.posterior.sample(
+    PATHS,
+    [...edges, edges.at(-1)! + 400],
+    new Sfc32(key(o.seed, uid(`outlook ${crop.id}`))),
+  );
   const dayOf = (t: number) => addDays(o.today, Math.round(t) - season.fromDay);
   const curve = edges.slice(1).map((t, j) => ({
     day: dayOf(t),
@@ -111,7 +119,14 @@ function quantiles(values: Float64Array): Quantiles {
 
 function addedUp(season: CropSeason, dayOf: (t: number) => PlainDate): CropOutlook['picked'] {
   let kg = 0;
-  const picked = season.records.filter((r) => r.kg > 0).map((r) => ({ day: dayOf(r.t), kg: (kg += r.kg) }));
+  const picked = season.records
+    .filter((r) => r.kg > 0)
+    .map((r) => {
+      kg += r.kg;
+      return { day: dayOf(r.t), kg };
+    });
   const first = picked[0];
-  return first && daysBetween(season.windowFrom, first.day) > -60 ? [{ day: addDays(first.day, -1), kg: 0 }, ...picked] : picked;
+  return first && daysBetween(season.windowFrom, first.day) > -60
+    ? [{ day: addDays(first.day, -1), kg: 0 }, ...picked]
+    : picked;
 }

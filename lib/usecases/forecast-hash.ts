@@ -8,7 +8,10 @@ export const SEASON_SEED = 20_250_501;
 
 /** Name of a forecast's input: the same records give the same name, one jar more or less gives another. */
 export function forecastHash(input: ForecastInput): string {
-  return createHash('sha256').update(`${MODEL_VERSION} ${SEASON_SEED} ${canonical(input)}`).digest('hex').slice(0, 32);
+  return createHash('sha256')
+    .update(`${MODEL_VERSION} ${SEASON_SEED} ${canonical(input)}`)
+    .digest('hex')
+    .slice(0, 32);
 }
 
 /** JSON with the fields in order of name, so that the way an object was put together does not matter. */

@@ -26,7 +26,11 @@ export interface ForecastProgress {
 }
 
 /** Same input, same answer: the seed is fixed and nothing here reads a clock. Throws RangeError beyond the simulation's limits. */
-export function runForecast(input: ForecastInput, report: (p: ForecastProgress) => void, seasons = { first: FIRST_SEASONS, all: SEASONS }): ForecastSummary {
+export function runForecast(
+  input: ForecastInput,
+  report: (p: ForecastProgress) => void,
+  seasons = { first: FIRST_SEASONS, all: SEASONS },
+): ForecastSummary {
   report({ share: 0.02, doing: 'Learning from the pickings' });
   const posteriors = posteriorsOf(input);
   const harvest = input.crops.flatMap((crop, c): CropOutlook[] => {
@@ -36,13 +40,26 @@ export function runForecast(input: ForecastInput, report: (p: ForecastProgress) 
   });
   report({ share: 0.2, doing: 'Laying out possible harvests' });
   const banks = fruitBanks(input, posteriors, { seed: SEASON_SEED, rows: BANK_ROWS });
-  const scenario: Scenario = { ...input.scenario, batchWorth: batchWorth(input.scenario, input.taste) };
+  const scenario: Scenario = { ...input.scenario, batchWorth: worthOf(input) };
   checkScenario(scenario);
   const simulated = (n: number, from: number, to: number) =>
-    forecastSummary(input, trySeasons(scenario, banks, { n, report: (done) => report({ share: from + (to - from) * done, doing: `Trying ${n} seasons` }) }), harvest);
+    forecastSummary(
+      input,
+      trySeasons(scenario, banks, {
+        n,
+        report: (done) => report({ share: from + (to - from) * done, doing: `Trying ${n} seasons` }),
+      }),
+      harvest,
+    );
   const first = simulated(seasons.first, 0.4, 0.55);
   report({ share: 0.55, doing: `The first ${seasons.first} seasons are in`, first });
   return seasons.all === seasons.first ? first : simulated(seasons.all, 0.55, 1);
+}
+
+/** Worth of one more batch, by what the household means to have of each line. */
+export function worthOf({ scenario, taste, lines }: ForecastInput): Float32Array[] {
+  const products = scenario.products.map((p, i) => ({ ...p, usePerWeek: lines[i]?.wantedPerWeek ?? p.usePerWeek }));
+  return batchWorth({ ...scenario, products }, taste);
 }
 
 /** Results of n seasons, the season kept. */

@@ -31,7 +31,8 @@ export async function seasonForecast(ctx: Context): Promise<SeasonForecast> {
 }
 
 /** A place without crops or jars has nothing to simulate. */
-export const nothingToForecast = (input: ForecastInput): boolean => input.crops.length === 0 && input.lines.length === 0;
+export const nothingToForecast = (input: ForecastInput): boolean =>
+  input.crops.length === 0 && input.lines.length === 0;
 
 interface Running {
   done: Promise<ForecastSummary>;
@@ -54,17 +55,26 @@ export async function runSeason(ctx: Context, report: (p: ForecastProgress) => v
     return known.done;
   }
   const listeners = new Set([report]);
-  const run: Running = { listeners, last: { share: 0, doing: 'Beginning' }, done: Promise.reject(new Error('not begun')) };
+  const run: Running = {
+    listeners,
+    last: { share: 0, doing: 'Beginning' },
+    done: Promise.reject(new Error('not begun')),
+  };
   run.done.catch(() => undefined);
   run.done = workOut(ctx, { input, hash }, (p) => {
-    run.last = { share: p.share, doing: p.doing };
-    for (const tell of listeners) tell(run.last);
+    // The first thousand are told of when they are stored, which may be after the next step was heard.
+    run.last = { share: Math.max(run.last.share, p.share), doing: p.doing };
+    for (const tell of listeners) tell(p.first ? { ...run.last, first: p.first } : run.last);
   }).finally(() => running.delete(name));
   running.set(name, run);
   return run.done;
 }
 
-async function workOut(ctx: Context, of: { input: ForecastInput; hash: string }, tell: (p: ForecastProgress) => void): Promise<ForecastSummary> {
+async function workOut(
+  ctx: Context,
+  of: { input: ForecastInput; hash: string },
+  tell: (p: ForecastProgress) => void,
+): Promise<ForecastSummary> {
   const keep = (summary: ForecastSummary) =>
     saveForecast(ctx.db, ctx.place.id, {
       id: `${ctx.place.id}:forecast:${of.hash}`,
@@ -89,5 +99,8 @@ async function workOut(ctx: Context, of: { input: ForecastInput; hash: string },
 }
 
 const inThread = (input: ForecastInput, onProgress: (p: ForecastProgress) => void): Promise<ForecastSummary> =>
-  converse<ForecastInput, ForecastProgress, ForecastSummary>(new Worker(new URL('./forecast-thread.ts', import.meta.url)), input, onProgress);
-
+  converse<ForecastInput, ForecastProgress, ForecastSummary>(
+    new Worker(new URL('./forecast-thread.ts', import.meta.url)),
+    input,
+    onProgress,
+  );

@@ -71,15 +71,40 @@ export function forecastSummary(input: ForecastInput, out: Out, harvest: CropOut
     stores: sc.stores.map((_, i) => storeOutlook(input, out, i)),
     lines: input.lines.map((meta, p) => lineOutlook(meta, out, p)),
     harvest,
-    lids: sc.lids.map((lid, i) => shopping(out, { id: lid.id, label: 'Lids, regular', onHand: lid.stock, step: 12, more: input.lidMargin, used: (w, s) => out.lids[(w * sc.lids.length + i) * out.n + s]! })),
+    lids: sc.lids.map((lid, i) =>
+      shopping(out, {
+        id: lid.id,
+        label: 'Lids, regular',
+        onHand: lid.stock,
+        step: 12,
+        more: input.lidMargin,
+        used: (w, s) => out.lids[(w * sc.lids.length + i) * out.n + s]!,
+      }),
+    ),
     jars: sc.containers.flatMap((c, i) => {
       if (c.unlimited) return [];
       const label = input.lines.find((l) => l.item === c.id)?.itemLabel ?? c.id;
       // What has been drawn of the lent jars too: empties on hand less what stands there now.
       const drawn = (w: number, s: number) => c.empties - out.empties[(w * sc.containers.length + i) * out.n + s]!;
-      return [shopping(out, { id: c.id, label: `Jars, ${label}`, onHand: c.empties - LENT_JARS, step: 1, more: input.breakage, used: drawn })];
+      return [
+        shopping(out, {
+          id: c.id,
+          label: `Jars, ${label}`,
+          onHand: c.empties - LENT_JARS,
+          step: 1,
+          more: input.breakage,
+          used: drawn,
+        }),
+      ];
     }),
-    sugar: shopping(out, { id: 'sugar', label: 'Sugar', onHand: Math.floor(input.sugarOnHandG / 1000), step: 1, more: 0, used: (w, s) => out.sugar[w * out.n + s]! }),
+    sugar: shopping(out, {
+      id: 'sugar',
+      label: 'Sugar',
+      onHand: Math.floor(input.sugarOnHandG / 1000),
+      step: 1,
+      more: 0,
+      used: (w, s) => out.sugar[w * out.n + s]!,
+    }),
     hoursPerWeek: sc.hours[0] ?? 0,
     plannedBatches: sc.planned.reduce((n, b) => n + b.batches, 0),
   };
@@ -96,8 +121,11 @@ function storeOutlook(input: ForecastInput, out: Out, i: number): StoreOutlook {
     unit: spec.unit,
     capacity: spec.capacity,
     weeks: Array.from({ length: out.weeks }, (_, w) => named(storeBands(out, w, i, PS).map((x) => round(x, 0.1)))),
-    samples: sampleSeasons(out, i).map((s) => Array.from({ length: out.weeks }, (_, w) => round(out.store[(w * out.storeUnits.length + i) * out.n + s]!, 0.1))),
-    over: spec.capacity > 0 ? { share: over.share, mostOftenFrom: over.mostOftenFrom } : { share: 0, mostOftenFrom: null },
+    samples: sampleSeasons(out, i).map((s) =>
+      Array.from({ length: out.weeks }, (_, w) => round(out.store[(w * out.storeUnits.length + i) * out.n + s]!, 0.1)),
+    ),
+    over:
+      spec.capacity > 0 ? { share: over.share, mostOftenFrom: over.mostOftenFrom } : { share: 0, mostOftenFrom: null },
   };
 }
 
@@ -105,7 +133,8 @@ function storeOutlook(input: ForecastInput, out: Out, i: number): StoreOutlook {
 function sampleSeasons(out: Out, store: number): number[] {
   const most = Float64Array.from({ length: out.n }, (_, s) => {
     let top = 0;
-    for (let w = 0; w < out.weeks; w++) top = Math.max(top, out.store[(w * out.storeUnits.length + store) * out.n + s]!);
+    for (let w = 0; w < out.weeks; w++)
+      top = Math.max(top, out.store[(w * out.storeUnits.length + store) * out.n + s]!);
     return top;
   });
   const order = Uint32Array.from(most.keys()).sort((a, b) => most[a]! - most[b]! || a - b);

@@ -10,9 +10,9 @@ import { loadBatches } from '#lib/store/batch-store.ts';
 import type { Db, Tx } from '#lib/store/database/open-database.ts';
 import { loadLots, piecesOf, writeEntries } from '#lib/store/ledger-store.ts';
 import type { Planting } from '#lib/store/place.ts';
-import { DEMO_TIMES } from './context.ts';
 import { createPlace, lockPlace, type NewPlace, removePlace, setPlaceDay } from '#lib/store/place-store.ts';
 import { type PlainDate, plainDate } from '#lib/units/plain-date.ts';
+import { DEMO_TIMES } from './context.ts';
 
 export const DEMO_PLACE = 'wrenlatch';
 export const DEMO_FIRST_DAY = plainDate(WRENLATCH.firstDay);
@@ -38,7 +38,13 @@ export async function openDemo(db: Db, day: PlainDate, enteredAt: Date, time: st
  * Moves the demo's day. Forward, the season's records run on and a person's own entries stand beside them; back, the demo
  * is begun again at that day and the person's own entries in it go (the screen says so before).
  */
-export async function moveDemoDay(db: Db, from: PlainDate, to: PlainDate, enteredAt: Date, time: string = DEMO_TIMES[0]): Promise<void> {
+export async function moveDemoDay(
+  db: Db,
+  from: PlainDate,
+  to: PlainDate,
+  enteredAt: Date,
+  time: string = DEMO_TIMES[0],
+): Promise<void> {
   if (to < from) return openDemo(db, to, enteredAt, time);
   await db.$transaction(async (tx) => {
     await lockPlace(tx, DEMO_PLACE);
@@ -50,20 +56,38 @@ export async function moveDemoDay(db: Db, from: PlainDate, to: PlainDate, entere
   }, TRANSACTION);
 }
 
-const freshState = (): SeasonState => ({ placeId: DEMO_PLACE, book: emptyBook(), pieces: new Map(), personsPicks: new Set(), personsBatches: new Set(), written: [] });
+const freshState = (): SeasonState => ({
+  placeId: DEMO_PLACE,
+  book: emptyBook(),
+  pieces: new Map(),
+  personsPicks: new Set(),
+  personsBatches: new Set(),
+  written: [],
+});
 
 /** The ledger as it stands, with what the person did themselves. */
 async function loadState(tx: Tx, from: PlainDate): Promise<SeasonState> {
   const state = freshState();
-  for (const lot of [...(await loadLots(tx, DEMO_PLACE)), ...(await loadLots(tx, DEMO_PLACE, { emptied: true, madeFrom: from }))]) state.book.lots.set(lot.id, lot);
+  for (const lot of [
+    ...(await loadLots(tx, DEMO_PLACE)),
+    ...(await loadLots(tx, DEMO_PLACE, { emptied: true, madeFrom: from })),
+  ])
+    state.book.lots.set(lot.id, lot);
   for (const id of await actIds(tx, DEMO_PLACE)) state.book.acts.add(id);
-  const counted = [...state.book.lots.values()].filter((l) => l.unit === 'jar' || l.unit === 'pack').filter((l) => l.kind !== 'empties');
-  state.pieces = await piecesOf(tx, DEMO_PLACE, counted.map((l) => l.id));
+  const counted = [...state.book.lots.values()]
+    .filter((l) => l.unit === 'jar' || l.unit === 'pack')
+    .filter((l) => l.kind !== 'empties');
+  state.pieces = await piecesOf(
+    tx,
+    DEMO_PLACE,
+    counted.map((l) => l.id),
+  );
   const own = seasonActId(DEMO_PLACE, '');
   const codeOf = new Map(DEMO_CROPS.map((c) => [demoId(DEMO_PLACE, 'crop', c.code), c.code]));
   for (const act of await loadActs(tx, DEMO_PLACE, { kinds: ['harvest'], from }))
     if (!act.id.startsWith(own)) state.personsPicks.add(`${act.day} ${codeOf.get(String(act.payload.cropId)) ?? ''}`);
-  for (const b of await loadBatches(tx, DEMO_PLACE, { since: from })) if (b.formulaVersion !== 'season') state.personsBatches.add(`${b.day} ${b.recipeId}`);
+  for (const b of await loadBatches(tx, DEMO_PLACE, { since: from }))
+    if (b.formulaVersion !== 'season') state.personsBatches.add(`${b.day} ${b.recipeId}`);
   return state;
 }
 
@@ -72,8 +96,21 @@ function demoPlace(day: PlainDate, clock: { time: string; setAt: string }): NewP
   const { kitchens, burners, pans, canners, dryer, rooms, containers, jarKinds, people, settings } = WRENLATCH;
   const equip = (code: string) =>
     code === 'home'
-      ? { burners: [...burners], pans: [...pans], canners: canners.map((c) => ({ ...c, method: 'boiling-water' as const, loads: { ...c.loads } })), dryers: [dryer] }
-      : { burners: [{ code: 'range-1', watts: 3500, outdoors: false }, { code: 'range-2', watts: 3500, outdoors: false }], pans: [pans[0]], canners: [{ ...canners[0], method: 'boiling-water' as const, loads: { ...canners[0].loads } }], dryers: [] };
+      ? {
+          burners: [...burners],
+          pans: [...pans],
+          canners: canners.map((c) => ({ ...c, method: 'boiling-water' as const, loads: { ...c.loads } })),
+          dryers: [dryer],
+        }
+      : {
+          burners: [
+            { code: 'range-1', watts: 3500, outdoors: false },
+            { code: 'range-2', watts: 3500, outdoors: false },
+          ],
+          pans: [pans[0]],
+          canners: [{ ...canners[0], method: 'boiling-water' as const, loads: { ...canners[0].loads } }],
+          dryers: [],
+        };
   return {
     id,
     name: WRENLATCH.name,
@@ -86,14 +123,39 @@ function demoPlace(day: PlainDate, clock: { time: string; setAt: string }): NewP
     containers: containers.map((c) => ({ ...c, id: demoId(id, 'container', c.code) })),
     jarKinds: jarKinds.map((j) => ({ ...j, id: demoId(id, 'jar', j.code) })),
     people: people.map((p) => ({ ...p, id: demoId(id, 'person', p.code), can: [...p.can], minutes: [...p.minutes] })),
-    crops: DEMO_CROPS.map(({ window, ...c }) => ({ ...c, id: demoId(id, 'crop', c.code), windowFrom: window[0], windowTo: window[1], plantings: plantingsOf(c.code) })),
+    crops: DEMO_CROPS.map(({ window, ...c }) => ({
+      ...c,
+      id: demoId(id, 'crop', c.code),
+      windowFrom: window[0],
+      windowTo: window[1],
+      plantings: plantingsOf(c.code),
+    })),
   };
 }
 
 const plantingsOf = (crop: string): Planting[] => [
   ...TREES.filter((t) => t[3] === crop).flatMap(([row, first, last, , cultivar, rootstock, planted, block]) =>
-    Array.from({ length: last - first + 1 }, (_, i) => ({ code: `${row}-${String(first + i).padStart(2, '0')}`, row, position: first + i, block, cultivar, rootstock, planted, count: 1, unit: 'tree' })),
+    Array.from({ length: last - first + 1 }, (_, i) => ({
+      code: `${row}-${String(first + i).padStart(2, '0')}`,
+      row,
+      position: first + i,
+      block,
+      cultivar,
+      rootstock,
+      planted,
+      count: 1,
+      unit: 'tree',
+    })),
   ),
-  ...ROWS.filter((r) => r[1] === crop).map(([row, , count, unit]) => ({ code: row, row, position: null, block: null, cultivar: null, rootstock: null, planted: null, count, unit })),
+  ...ROWS.filter((r) => r[1] === crop).map(([row, , count, unit]) => ({
+    code: row,
+    row,
+    position: null,
+    block: null,
+    cultivar: null,
+    rootstock: null,
+    planted: null,
+    count,
+    unit,
+  })),
 ];
-

@@ -3,47 +3,90 @@
  * last year, less what is there. The first of them are worth most; the value falls, so that nobody makes forty jars of
  * what is never opened. Worth per litre is a starting figure of this program (estimate), for the household to overrule.
  */
-import { isLot } from '#lib/ledger/movement.ts';
+
 import type { HeldLot } from '#lib/ledger/lot.ts';
-import type { RecipeKind } from '#lib/reference/recipes/recipe.ts';
+import { isLot } from '#lib/ledger/movement.ts';
 import type { PlanProduct, StoragePlace } from '#lib/plan/instance.ts';
+import type { RecipeKind } from '#lib/reference/recipes/recipe.ts';
 import { movementsBetween } from '#lib/store/ledger-store.ts';
-import { addDays } from '#lib/units/plain-date.ts';
+import { addDays, daysBetween } from '#lib/units/plain-date.ts';
 import type { Context } from './context.ts';
 
 /** Worth of a litre while it is wanted, in the place's money. Estimate. */
 const WORTH: Partial<Record<RecipeKind, number>> = {
-  jam: 12, jelly: 13, preserve: 14, conserve: 14, marmalade: 13, butter: 12, paste: 18, sauce: 5, puree: 5, 'whole-fruit': 7, 'pie-filling': 8,
-  juice: 4, syrup: 10, leather: 8, dried: 9, candied: 12, 'freezer-jam': 10, 'fridge-jam': 8, frozen: 4, blend: 10, tomato: 5,
+  jam: 12,
+  jelly: 13,
+  preserve: 14,
+  conserve: 14,
+  marmalade: 13,
+  butter: 12,
+  paste: 18,
+  sauce: 5,
+  puree: 5,
+  'whole-fruit': 7,
+  'pie-filling': 8,
+  juice: 4,
+  syrup: 10,
+  leather: 8,
+  dried: 9,
+  candied: 12,
+  'freezer-jam': 10,
+  'fridge-jam': 8,
+  frozen: 4,
+  blend: 10,
+  tomato: 5,
 };
-/** Pieces used in a year where the ledger says nothing yet. Estimate: two a quarter. */
-const FIRST_YEAR_PIECES = 8;
+/**
+ * A thing nobody here has made before is worth trying, a few of it, at less: estimate. With as much as a known line the
+ * plan would be all novelties.
+ */
+const UNTRIED_PIECES = 4;
+const UNTRIED_SHARE = 0.6;
+/** Worth of further litres beside the first: half as many at 45 %, as many again at 15 %. Estimate. */
+const SECOND = { share: 0.5, value: 0.45 };
+const THIRD = { share: 1, value: 0.15 };
+/** Days of record below which a year is not reckoned from them. */
+const LEAST_DAYS = 120;
 
-/** Pieces of each recipe that left in the last year (eaten, given, sold). */
-export async function usedLastYear(ctx: Context, lots: readonly HeldLot[]): Promise<Map<string, number>> {
-  const recipeOfLot = new Map(lots.filter((l) => l.recipeId && l.unit !== 'g').map((l) => [l.id, l.recipeId as string]));
+/** Pieces of each recipe that leave in a year (eaten, given, sold), reckoned up from the days on record. */
+export async function usedInAYear(ctx: Context, lots: readonly HeldLot[]): Promise<Map<string, number>> {
+  const recipeOfLot = new Map(
+    lots.filter((l) => l.recipeId && l.unit !== 'g').map((l) => [l.id, l.recipeId as string]),
+  );
   const used = new Map<string, number>();
-  for (const m of await movementsBetween(ctx.db, ctx.place.id, addDays(ctx.today, -365), ctx.today)) {
+  const moves = await movementsBetween(ctx.db, ctx.place.id, addDays(ctx.today, -365), ctx.today);
+  const days = Math.max(LEAST_DAYS, moves[0] ? daysBetween(moves[0].day, ctx.today) : 365);
+  for (const m of moves) {
     if (!isLot(m.from) || isLot(m.to) || !['eaten', 'given', 'sold'].includes(m.to.sink)) continue;
     const recipe = recipeOfLot.get(m.from.lot);
-    if (recipe) used.set(recipe, (used.get(recipe) ?? 0) + m.qty);
+    if (recipe) used.set(recipe, (used.get(recipe) ?? 0) + (m.qty * 365) / days);
   }
   return used;
 }
 
-export function wantOf(q: { recipeId: string; name: string; kind: RecipeKind; place: StoragePlace; unitLitres: number; used: number | undefined; onHand: number }): PlanProduct {
-  const yearly = q.used ?? FIRST_YEAR_PIECES;
+export interface Want {
+  recipeId: string;
+  name: string;
+  kind: RecipeKind;
+  place: StoragePlace;
+  unitLitres: number;
+  /** Pieces a year; undefined where none ever left. */
+  used: number | undefined;
+  onHand: number;
+}
+
+export function wantOf(q: Want): PlanProduct {
+  const yearly = q.used ?? UNTRIED_PIECES;
   const wanted = Math.max(0, yearly - q.onHand) * q.unitLitres;
-  const value = WORTH[q.kind] ?? 8;
-  const half = yearly * 0.5 * q.unitLitres;
+  const value = (WORTH[q.kind] ?? 8) * (q.used === undefined ? UNTRIED_SHARE : 1);
   return {
     id: q.recipeId,
     name: q.name,
     place: q.place,
     segments: [
       { litres: Math.max(0.001, wanted), value },
-      { litres: Math.max(q.unitLitres * 2, half), value: value * 0.45 },
-      { litres: Math.max(q.unitLitres * 4, half * 2), value: value * 0.15 },
+      { litres: Math.max(q.unitLitres * 2, yearly * SECOND.share * q.unitLitres), value: value * SECOND.value },
+      { litres: Math.max(q.unitLitres * 4, yearly * THIRD.share * q.unitLitres), value: value * THIRD.value },
     ],
   };
 }

@@ -37,7 +37,15 @@ export interface BatchView {
   inputs: { code: string; grams: number }[];
   readings: { at: string; kind: string; value: number; unit: string }[];
   log: { at: string; what: string }[];
-  jars: { code: string; onHand: number; kind: string; seal: string | null; process: string | null; address: string | null; hold: string | null }[];
+  jars: {
+    code: string;
+    onHand: number;
+    kind: string;
+    seal: string | null;
+    process: string | null;
+    address: string | null;
+    hold: string | null;
+  }[];
   partial: { grams: number; useBy: string | null } | null;
   /** ISO instant the process clock ends, on the real clock of the person looking; null when it does not run. */
   processEndsInMs: number | null;
@@ -77,14 +85,25 @@ export async function readBatch(ctx: Context, code: string): Promise<BatchView |
     hoursOut,
     sealState: batch.state === 'cooling' && hoursOut !== null ? sealStateOf(hoursOut) : null,
     address: batch.state === 'cooling' && first ? await suggestAddress(ctx, first) : null,
-    sharing: filled.filter((b) => b.code !== batch.code).map(({ code: c, label, state, day }) => ({ code: c, label, state, day })),
+    sharing: filled
+      .filter((b) => b.code !== batch.code)
+      .map(({ code: c, label, state, day }) => ({ code: c, label, state, day })),
     kitchen: ctx.place.kitchens.find((k) => k.id === batch.kitchenId)?.label ?? '',
   };
 }
 
-const inputLots = (b: BatchRecord): { code: string; grams: number }[] => (Array.isArray(b.inputs.lots) ? (b.inputs.lots as { code: string; grams: number }[]) : []);
+const inputLots = (b: BatchRecord): { code: string; grams: number }[] =>
+  Array.isArray(b.inputs.lots) ? (b.inputs.lots as { code: string; grams: number }[]) : [];
 const readingOf = (r: ReadingRecord) => ({ at: r.at, kind: r.kind, value: r.value / 100, unit: r.unit });
-const jarOf = (l: HeldLot) => ({ code: l.code, onHand: l.onHand, kind: l.kind, seal: l.seal, process: l.process, address: l.address, hold: l.hold });
+const jarOf = (l: HeldLot) => ({
+  code: l.code,
+  onHand: l.onHand,
+  kind: l.kind,
+  seal: l.seal,
+  process: l.process,
+  address: l.address,
+  hold: l.hold,
+});
 
 /** Milliseconds from now to the end of the process, on the place's own clock. */
 function processEndsIn(ctx: Context, b: BatchRecord): number | null {
@@ -94,4 +113,5 @@ function processEndsIn(ctx: Context, b: BatchRecord): number | null {
   return Date.parse(started) + minutes * 60_000 - ctx.now.getTime();
 }
 
-const sealStateOf = (hours: number): BatchView['sealState'] => (hours < SEAL_HOURS.due ? 'early' : hours < SEAL_HOURS.red ? 'due' : hours <= SEAL_HOURS.locked ? 'red' : 'locked');
+const sealStateOf = (hours: number): BatchView['sealState'] =>
+  hours < SEAL_HOURS.due ? 'early' : hours < SEAL_HOURS.red ? 'due' : hours <= SEAL_HOURS.locked ? 'red' : 'locked';

@@ -4,7 +4,19 @@ import type { PlainDate } from '#lib/units/plain-date.ts';
 import type { Context } from './context.ts';
 
 export interface SetAsideView {
-  lots: { code: string; label: string; amount: number; unit: string; madeOn: PlainDate; bestBefore: PlainDate | null; where: string; state: string; strength: string; grade: string | null; seedsOut: boolean }[];
+  lots: {
+    code: string;
+    label: string;
+    amount: number;
+    unit: string;
+    madeOn: PlainDate;
+    bestBefore: PlainDate | null;
+    where: string;
+    state: string;
+    strength: string;
+    grade: string | null;
+    seedsOut: boolean;
+  }[];
   powderG: number;
 }
 
@@ -25,6 +37,8 @@ export async function readSetAsides(ctx: Context): Promise<SetAsideView> {
       grade: l.grade,
       seedsOut: l.details.seedsOut === true,
     })),
-    powderG: lots.filter((l) => l.item === 'apple-powder' && l.details.state === 'dry').reduce((g, l) => g + l.onHand, 0),
+    powderG: lots
+      .filter((l) => l.item === 'apple-powder' && l.details.state === 'dry')
+      .reduce((g, l) => g + l.onHand, 0),
   };
 }

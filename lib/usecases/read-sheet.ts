@@ -16,7 +16,19 @@ export interface SheetView {
   sub: string;
   props: {
     draft: DraftView;
-    typed: { recipe: string; lots: { id: string; label: string; code: string; onHandKg: string; kg: string }[]; trim: string; brix: string; water: string; pan: string; kitchen: string; jar: string; batches: string; sugar: string; addwater: string };
+    typed: {
+      recipe: string;
+      lots: { id: string; label: string; code: string; onHandKg: string; kg: string }[];
+      trim: string;
+      brix: string;
+      water: string;
+      pan: string;
+      kitchen: string;
+      jar: string;
+      batches: string;
+      sugar: string;
+      addwater: string;
+    };
     pans: Option[];
     kitchens: Option[];
     jars: Option[];
@@ -25,21 +37,39 @@ export interface SheetView {
 
 export async function readSheet(ctx: Context, typed: Typed): Promise<SheetView | Refusal> {
   const lists = Object.fromEntries(BATCH_LISTS.map((k) => [k, [typed[k] ?? []].flat()]));
-  const parsed = batchAskForm.safeParse({ trim: '', brix: '', water: '', batches: '', sugar: '', addwater: '', ...typed, ...lists });
+  const parsed = batchAskForm.safeParse({
+    trim: '',
+    brix: '',
+    water: '',
+    batches: '',
+    sugar: '',
+    addwater: '',
+    ...typed,
+    ...lists,
+  });
   if (!parsed.success) return { refused: parsed.error.issues.map((i) => i.message).join('; ') };
-  if (!RECIPES.some((r) => r.id === parsed.data.recipe)) return { refused: `"${parsed.data.recipe}" is not in the book` };
+  if (!RECIPES.some((r) => r.id === parsed.data.recipe))
+    return { refused: `"${parsed.data.recipe}" is not in the book` };
   const draft = await draftBatch(ctx, batchAskOf(parsed.data));
   if (isRefusal(draft)) return draft;
   const view = draftView(draft);
   const text = (k: string) => (typeof typed[k] === 'string' ? (typed[k] as string) : '');
   return {
     answer: answerOf(view),
-    sub: view.final ? `Cook each to ${kilograms(view.final.value)}${view.process ? `, then ${view.process.value} minutes in the canner` : ''}. Every figure opens to what it rests on.` : 'Every figure opens to what it rests on.',
+    sub: view.final
+      ? `Cook each to ${kilograms(view.final.value)}${view.process ? `, then ${view.process.value} minutes in the canner` : ''}. Every figure opens to what it rests on.`
+      : 'Every figure opens to what it rests on.',
     props: {
       draft: view,
       typed: {
         recipe: parsed.data.recipe,
-        lots: draft.lots.map(({ lot, grams }) => ({ id: lot.id, label: `${lot.label}, ${lot.grade}`, code: lot.code, onHandKg: (lot.onHand / 1000).toFixed(3), kg: (grams / 1000).toString() })),
+        lots: draft.lots.map(({ lot, grams }) => ({
+          id: lot.id,
+          label: `${lot.label}, ${lot.grade}`,
+          code: lot.code,
+          onHandKg: (lot.onHand / 1000).toFixed(3),
+          kg: (grams / 1000).toString(),
+        })),
         trim: text('trim'),
         brix: text('brix'),
         water: text('water') || (draft.waterFrom === 'reading' ? String(draft.waterC) : ''),
@@ -64,4 +94,6 @@ const answerOf = (v: DraftView): string =>
 
 /** Every jar kind with a size in the tables: one too large is offered and answered, not hidden. */
 const jarsFor = (ctx: Context, draft: Draft): Option[] =>
-  draft.recipe.jarSizes.length === 0 ? [] : ctx.place.jarKinds.filter((k) => k.size !== null).map((k) => ({ value: k.code, label: k.label }));
+  draft.recipe.jarSizes.length === 0
+    ? []
+    : ctx.place.jarKinds.filter((k) => k.size !== null).map((k) => ({ value: k.code, label: k.label }));

@@ -1,13 +1,14 @@
 /** Today's one question: what dies first, and what would it take? */
-import { freshLifeKnown } from './fresh-life-known.ts';
-import { hoursLeft } from '#lib/science/perish-clock.ts';
+
 import type { Grade, HeldLot } from '#lib/ledger/lot.ts';
+import { hoursLeft } from '#lib/science/perish-clock.ts';
 import { loadBatches } from '#lib/store/batch-store.ts';
 import { loadLots } from '#lib/store/ledger-store.ts';
 import type { StoreRoom } from '#lib/store/place.ts';
 import { timeLeft } from '#lib/units/format.ts';
 import { dayInZone, shortDate } from '#lib/units/plain-date.ts';
 import type { Context } from './context.ts';
+import { freshLifeKnown } from './fresh-life-known.ts';
 
 export interface TurningLot {
   id: string;
@@ -43,7 +44,8 @@ export interface TodayView {
 }
 
 /** Temperature a room is reckoned at: the middle of its range, or 15 °C where none was given (from memory: a cool room). */
-const roomTemp = (room: StoreRoom | undefined): number => (room?.lowC != null && room.highC != null ? (room.lowC + room.highC) / 2 : 15);
+const roomTemp = (room: StoreRoom | undefined): number =>
+  room?.lowC != null && room.highC != null ? (room.lowC + room.highC) / 2 : 15;
 
 /** How long a fruit lot has, at its grade and where it stands; null where no life is published for the food. */
 export function lotClock(ctx: Context, lot: HeldLot): ReturnType<typeof hoursLeft> | null {
@@ -122,22 +124,41 @@ function turningOf(ctx: Context, lots: HeldLot[]): TurningLot {
   };
 }
 
-const ageHours = (ctx: Context, lot: HeldLot): number => Math.max(0, (ctx.now.getTime() - new Date(lot.since).getTime()) / 3_600_000);
+const ageHours = (ctx: Context, lot: HeldLot): number =>
+  Math.max(0, (ctx.now.getTime() - new Date(lot.since).getTime()) / 3_600_000);
 
 function deadlineText(ctx: Context, hours: number, end: Date): string {
   if (!Number.isFinite(hours)) return 'look at it each day';
   if (hours <= 0) return 'past its time: look, and cook or compost today';
   const day = dayInZone(end, ctx.place.timeZone);
-  const time = new Intl.DateTimeFormat('en-GB', { timeZone: ctx.place.timeZone, hour: '2-digit', minute: '2-digit' }).format(end);
+  const time = new Intl.DateTimeFormat('en-GB', {
+    timeZone: ctx.place.timeZone,
+    hour: '2-digit',
+    minute: '2-digit',
+  }).format(end);
   return hours <= 48 ? `by ${time} ${shortDate(day)}` : `by ${shortDate(day)}`;
 }
 
 /** What a batch on the go asks for next. */
-function dueOf(ctx: Context, b: { code: string; label: string; state: string; outAt: string | null }): { href: string; text: string; late: boolean } {
+function dueOf(
+  ctx: Context,
+  b: { code: string; label: string; state: string; outAt: string | null },
+): { href: string; text: string; late: boolean } {
   const href = `/batches/${b.code}`;
-  if (b.state !== 'cooling' || !b.outAt) return { href, text: `${b.label} ${b.code}: ${b.state === 'filled' ? 'to be processed' : 'on the stove'}`, late: false };
+  if (b.state !== 'cooling' || !b.outAt)
+    return {
+      href,
+      text: `${b.label} ${b.code}: ${b.state === 'filled' ? 'to be processed' : 'on the stove'}`,
+      late: false,
+    };
   const hours = (ctx.now.getTime() - new Date(b.outAt).getTime()) / 3_600_000;
-  if (hours < 12) return { href, text: `${b.label} ${b.code}: cooling, check the seals in ${Math.ceil(12 - hours)} h`, late: false };
-  if (hours < 24) return { href, text: `${b.label} ${b.code}: check the seals now (${Math.floor(hours)} h since it came out)`, late: hours >= 20 };
+  if (hours < 12)
+    return { href, text: `${b.label} ${b.code}: cooling, check the seals in ${Math.ceil(12 - hours)} h`, late: false };
+  if (hours < 24)
+    return {
+      href,
+      text: `${b.label} ${b.code}: check the seals now (${Math.floor(hours)} h since it came out)`,
+      late: hours >= 20,
+    };
   return { href, text: `${b.label} ${b.code}: nobody checked the seals in 24 h`, late: true };
 }

@@ -1,9 +1,10 @@
 /** A picking weighed in at the scale: the fruit enters the ledger by grade and its clocks start. */
-import type { Act, Refusal } from '#lib/ledger/entry.ts';
+
 import { pickFruit } from '#lib/ledger/acts/pick-fruit.ts';
+import type { Act, Refusal } from '#lib/ledger/entry.ts';
 import { GRADES, type Grade } from '#lib/ledger/lot.ts';
 import { foodCode, harvestCode } from '#lib/ledger/lot-code.ts';
-import { loadLots, writeAct, type Written } from '#lib/store/ledger-store.ts';
+import { loadLots, type Written, writeAct } from '#lib/store/ledger-store.ts';
 import { type Crop, roomOfKind } from '#lib/store/place.ts';
 import { bothMasses } from '#lib/units/format.ts';
 import { addDays, daysBetween, isPlainDate, longDate, type PlainDate } from '#lib/units/plain-date.ts';
@@ -62,7 +63,14 @@ export async function recordHarvest(ctx: Context, input: HarvestInput): Promise<
     person: input.person,
     device: input.device,
     note: null,
-    payload: { rowId: input.rowId, cropId: crop.id, readings: input.readings, grades: input.grades, groundFall: input.groundFall, nothing: input.nothing },
+    payload: {
+      rowId: input.rowId,
+      cropId: crop.id,
+      readings: input.readings,
+      grades: input.grades,
+      groundFall: input.groundFall,
+      nothing: input.nothing,
+    },
     corrects: null,
   };
   return writeAct(ctx.db, ctx.place.id, input.id, ctx.enteredAt, async (tx) => {
@@ -70,7 +78,11 @@ export async function recordHarvest(ctx: Context, input: HarvestInput): Promise<
       const said = `Looked at ${row}, ${crop.label.toLowerCase()}: ${input.nothing}.`;
       return { entry: { act, lots: [], movements: [], changes: [] }, tell: { code: '', netG: 0, flags: [], said } };
     }
-    const taken = new Set((await loadLots(tx, ctx.place.id, { kinds: ['fruit'], emptied: true, madeFrom: day })).map((l) => l.details.harvest));
+    const taken = new Set(
+      (await loadLots(tx, ctx.place.id, { kinds: ['fruit'], emptied: true, madeFrom: day })).map(
+        (l) => l.details.harvest,
+      ),
+    );
     let number = 1;
     while (taken.has(harvestCode(day, row, foodCode(crop.foodId), number))) number++;
     const entry = pickFruit({
@@ -86,12 +98,16 @@ export async function recordHarvest(ctx: Context, input: HarvestInput): Promise<
       details: { readings: input.readings, plantings: crop.plantings.filter((p) => p.row === row).map((p) => p.code) },
     });
     const code = String(entry.lots[0]?.details.harvest ?? '');
-    return { entry, tell: { code, netG, flags, said: `Recorded ${bothMasses(netG)} of ${crop.label.toLowerCase()} as ${code}.` } };
+    return {
+      entry,
+      tell: { code, netG, flags, said: `Recorded ${bothMasses(netG)} of ${crop.label.toLowerCase()} as ${code}.` },
+    };
   });
 }
 
 /** A late entry keeps its own day; its instant is taken as the evening of that day. */
-const instantOn = (day: PlainDate, ctx: Context): string => (day === ctx.today ? ctx.now.toISOString() : `${day}T18:00:00.000Z`);
+const instantOn = (day: PlainDate, ctx: Context): string =>
+  day === ctx.today ? ctx.now.toISOString() : `${day}T18:00:00.000Z`;
 
 function checkedDay(text: string, today: PlainDate): PlainDate | Refusal {
   if (!isPlainDate(text)) return { refused: `"${text}" is not a day of the calendar; write it as year-month-day` };
@@ -103,7 +119,11 @@ function checkedDay(text: string, today: PlainDate): PlainDate | Refusal {
   return { refused: `that is ${far} ahead${meant}` };
 }
 
-function checkedNet(ctx: Context, readings: HarvestReading[], grades: Partial<Record<Grade, number>>): number | Refusal {
+function checkedNet(
+  ctx: Context,
+  readings: HarvestReading[],
+  grades: Partial<Record<Grade, number>>,
+): number | Refusal {
   if (readings.length === 0) return { refused: 'no weight was given' };
   for (const r of readings) {
     if (r.grossG > r.tareG) continue;
@@ -116,7 +136,10 @@ function checkedNet(ctx: Context, readings: HarvestReading[], grades: Partial<Re
   const net = readings.reduce((g, r) => g + r.grossG - r.tareG, 0);
   const graded = GRADES.reduce((g, grade) => g + (grades[grade] ?? 0), 0);
   if (GRADES.some((g) => (grades[g] ?? 0) < 0)) return { refused: 'a grade is below zero' };
-  if (graded !== net) return { refused: `the grades add up to ${bothMasses(graded)}, the scale to ${bothMasses(net)}: ${Math.abs(graded - net)} g ${graded > net ? 'over' : 'short'}` };
+  if (graded !== net)
+    return {
+      refused: `the grades add up to ${bothMasses(graded)}, the scale to ${bothMasses(net)}: ${Math.abs(graded - net)} g ${graded > net ? 'over' : 'short'}`,
+    };
   return net;
 }
 
@@ -129,5 +152,8 @@ export function usualPickingG(crop: Pick<Crop, 'count' | 'gPerUnit' | 'windowFro
 /** In season within a fortnight either side of its window: its rows come first on the list. */
 export function inSeason(crop: Pick<Crop, 'windowFrom' | 'windowTo'>, day: PlainDate): boolean {
   const year = day.slice(0, 4);
-  return day >= addDays(`${year}-${crop.windowFrom}` as PlainDate, -10) && day <= addDays(`${year}-${crop.windowTo}` as PlainDate, 10);
+  return (
+    day >= addDays(`${year}-${crop.windowFrom}` as PlainDate, -10) &&
+    day <= addDays(`${year}-${crop.windowTo}` as PlainDate, 10)
+  );
 }

@@ -1,6 +1,7 @@
 /** One bucket from the plain form: typed kilograms or pounds become the shed screen's own act. */
-import type { PlainHarvest } from '#lib/forms/plain-harvest.ts';
+
 import { toGrams } from '#lib/forms/fields.ts';
+import type { PlainHarvest } from '#lib/forms/plain-harvest.ts';
 import type { Written } from '#lib/store/ledger-store.ts';
 import type { Context } from './context.ts';
 import { type HarvestDone, recordHarvest } from './record-harvest.ts';
@@ -17,7 +18,16 @@ export async function recordPlain(ctx: Context, f: PlainHarvest): Promise<Writte
     rowId: f.row,
     day: f.day,
     at: null,
-    readings: [{ grossG, tareG, containerId: f.container, containerCount: f.containerCount, text: String(f.gross), unit: f.unit }],
+    readings: [
+      {
+        grossG,
+        tareG,
+        containerId: f.container,
+        containerCount: f.containerCount,
+        text: String(f.gross),
+        unit: f.unit,
+      },
+    ],
     grades: { perfect, ...worse },
     groundFall: f.groundFall,
     nothing: null,

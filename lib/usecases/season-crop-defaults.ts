@@ -39,4 +39,5 @@ const BY_NAME: readonly (readonly [start: string, spread: YearSpread])[] = [
 ];
 
 /** Spread between years of a food; small fruit for what is not named. */
-export const yearSpread = (foodId: string): YearSpread => BY_NAME.find(([start]) => foodId.startsWith(start))?.[1] ?? SMALL;
+export const yearSpread = (foodId: string): YearSpread =>
+  BY_NAME.find(([start]) => foodId.startsWith(start))?.[1] ?? SMALL;

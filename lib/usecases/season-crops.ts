@@ -83,12 +83,21 @@ function seasonCrop(s: SeasonSnapshot, crop: Crop): SeasonCrop {
  * two seasons of the place. Estimate.
  */
 const ownFigures = (t: TableEntry): PastSeason[] =>
-  Array.from({ length: 2 }, () => ({ total: t.expected, expected: t.expected, t10: t.mid - t.width / 2, t50: t.mid, t90: t.mid + t.width / 2 }));
+  Array.from({ length: 2 }, () => ({
+    total: t.expected,
+    expected: t.expected,
+    t10: t.mid - t.width / 2,
+    t50: t.mid,
+    t90: t.mid + t.width / 2,
+  }));
 
 const dayCount = (year: number, day: PlainDate): number => daysBetween(`${year}-01-01` as PlainDate, day);
 
 /** The picking window of a season; one that runs past New Year belongs to the year it begins in. */
-export function windowOf(crop: Pick<Crop, 'windowFrom' | 'windowTo'>, year: number): { from: PlainDate; to: PlainDate } {
+export function windowOf(
+  crop: Pick<Crop, 'windowFrom' | 'windowTo'>,
+  year: number,
+): { from: PlainDate; to: PlainDate } {
   const ends = crop.windowTo < crop.windowFrom ? year + 1 : year;
   return { from: `${year}-${crop.windowFrom}` as PlainDate, to: `${ends}-${crop.windowTo}` as PlainDate };
 }
@@ -103,7 +112,10 @@ function picksOf(harvests: readonly StoredAct[], crop: Crop): DayPick[] {
   const byDay = new Map<PlainDate, number>();
   for (const act of harvests) {
     if (act.payload.cropId !== crop.id && act.payload.crop !== crop.code) continue;
-    const grams = act.movements.reduce((g, m) => g + ('sink' in m.from && m.from.sink === 'harvest' ? (m.grams ?? 0) : 0), 0);
+    const grams = act.movements.reduce(
+      (g, m) => g + ('sink' in m.from && m.from.sink === 'harvest' ? (m.grams ?? 0) : 0),
+      0,
+    );
     byDay.set(act.day, (byDay.get(act.day) ?? 0) + grams / 1000);
   }
   return [...byDay.entries()].map(([day, kg]) => ({ day, kg })).sort((a, b) => (a.day < b.day ? -1 : 1));
@@ -114,7 +126,8 @@ function openYear(today: PlainDate, crop: Crop, picks: readonly DayPick[]): numb
   const lastPick = picks.filter((p) => p.kg > 0).at(-1)?.day;
   for (let year = yearOf(today) - 1; ; year++) {
     const { to } = windowOf(crop, year);
-    const stillPicked = lastPick !== undefined && seasonOf(crop, lastPick) === year && daysBetween(lastPick, today) <= STILL_PICKED_DAYS;
+    const stillPicked =
+      lastPick !== undefined && seasonOf(crop, lastPick) === year && daysBetween(lastPick, today) <= STILL_PICKED_DAYS;
     if (addDays(to, OVER_AFTER_DAYS) >= today || (stillPicked && addDays(to, 60) >= today)) return year;
   }
 }
@@ -132,7 +145,12 @@ function seasonOf(crop: Crop, day: PlainDate): number {
 const recordsOf = (picks: readonly DayPick[], crop: Crop, year: number): PickRecord[] =>
   picks.filter((p) => seasonOf(crop, p.day) === year).map((p) => ({ t: dayCount(year, p.day), kg: p.kg }));
 
-function pastSeasons(picks: readonly DayPick[], crop: Crop, before: number, expectedKg: number): { year: number; season: PastSeason }[] {
+function pastSeasons(
+  picks: readonly DayPick[],
+  crop: Crop,
+  before: number,
+  expectedKg: number,
+): { year: number; season: PastSeason }[] {
   const years = [...new Set(picks.map((p) => seasonOf(crop, p.day)))].filter((y) => y < before);
   return years.flatMap((year) => {
     const season = summariseSeason(recordsOf(picks, crop, year), expectedKg);

@@ -1,6 +1,7 @@
 /** Lines of jars and packs: what is on hand, what left week by week, and what a batch of it took when it was last made. */
-import { isLot } from '#lib/ledger/movement.ts';
+
 import type { HeldLot } from '#lib/ledger/lot.ts';
+import { isLot } from '#lib/ledger/movement.ts';
 import { addDays, daysBetween } from '#lib/units/plain-date.ts';
 import { lineSlug } from './read-pantry.ts';
 import { SEASON_WEEKS, type SeasonSnapshot } from './season-snapshot.ts';
@@ -65,7 +66,10 @@ export function seasonLines(s: SeasonSnapshot): SeasonLine[] {
         heldBack: lots.filter((l) => l.hold).reduce((n, l) => n + l.onHand, 0),
         weeks: history.get(id) ?? [],
         batches: lots.flatMap((l) => batches.get(l.id) ?? []),
-        lastMade: lots.map((l) => l.madeOn).sort().at(-1) as string,
+        lastMade: lots
+          .map((l) => l.madeOn)
+          .sort()
+          .at(-1) as string,
       };
     })
     .filter((l) => l.onHand > 0 || l.lastMade >= since || l.weeks.some((w) => w.eaten + w.sold + w.given > 0));
@@ -82,7 +86,13 @@ function usedByLine(s: SeasonSnapshot, of: Map<string, HeldLot[]>): Map<string, 
     change.set(id, Array<number>(SEASON_WEEKS + 1).fill(0));
     weeks.set(
       id,
-      Array.from({ length: SEASON_WEEKS }, (_, w) => ({ there: false, recorded: w >= firstWeek, eaten: 0, sold: 0, given: 0 })),
+      Array.from({ length: SEASON_WEEKS }, (_, w) => ({
+        there: false,
+        recorded: w >= firstWeek,
+        eaten: 0,
+        sold: 0,
+        given: 0,
+      })),
     );
   }
   for (const m of s.movements) {
@@ -95,7 +105,8 @@ function usedByLine(s: SeasonSnapshot, of: Map<string, HeldLot[]>): Map<string, 
     if (!isLot(m.from)) continue;
     add(m.from.lot, -1);
     const week = weeks.get(lineOfLot.get(m.from.lot) ?? '')?.[w];
-    if (week && !isLot(m.to) && (m.to.sink === 'eaten' || m.to.sink === 'sold' || m.to.sink === 'given')) week[m.to.sink] += m.qty;
+    if (week && !isLot(m.to) && (m.to.sink === 'eaten' || m.to.sink === 'sold' || m.to.sink === 'given'))
+      week[m.to.sink] += m.qty;
   }
   for (const [id, lots] of of) {
     let stock = lots.reduce((n, l) => n + l.onHand, 0) - (change.get(id)?.[SEASON_WEEKS] ?? 0);
@@ -137,7 +148,13 @@ function madeBatches(s: SeasonSnapshot): Map<string, MadeBatch[]> {
     const whole = fills.reduce((v, f) => v + volume(f), 0);
     for (const f of fills) {
       const share = volume(f) / whole;
-      const batch = { day: f.day, jars: f.count, fruitG: d.fruitG * share, sugarG: d.sugarG * share, fruitBy: d.fruitBy };
+      const batch = {
+        day: f.day,
+        jars: f.count,
+        fruitG: d.fruitG * share,
+        sugarG: d.sugarG * share,
+        fruitBy: d.fruitBy,
+      };
       made.set(f.lot.id, [...(made.get(f.lot.id) ?? []), batch]);
     }
   }

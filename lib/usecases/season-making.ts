@@ -1,9 +1,10 @@
 /** What one more batch of a line takes and gives: from the place's own batches, else from the recipe book, else unknown. */
-import { RECIPES } from '#lib/reference/recipes/recipe-book.ts';
+
 import type { Recipe, RecipeKind } from '#lib/reference/recipes/recipe.ts';
+import { RECIPES } from '#lib/reference/recipes/recipe-book.ts';
 import { litresPerKg } from './plan-recipes.ts';
-import type { FruitPool } from './season-pools.ts';
 import type { MadeBatch, SeasonLine } from './season-lines.ts';
+import type { FruitPool } from './season-pools.ts';
 
 export interface LineMaking {
   /** Position of its pool of fruit; -1 where nothing is known of what it is made from. */
@@ -19,8 +20,24 @@ export interface LineMaking {
 
 /** Worth of a jar by kind of preserve, and of a jar nobody wanted, and of an hour. Estimate; tried on a toy holding. */
 const VALUE: Partial<Record<RecipeKind, number>> = {
-  paste: 5, syrup: 4.5, conserve: 4.5, 'whole-fruit': 4.5, 'pie-filling': 4.5, jam: 4, jelly: 4, butter: 4, marmalade: 4, preserve: 4,
-  sauce: 3, puree: 3, leather: 3, dried: 3, juice: 2.5, frozen: 2.5, 'freezer-jam': 2.5, 'fridge-jam': 2.5,
+  paste: 5,
+  syrup: 4.5,
+  conserve: 4.5,
+  'whole-fruit': 4.5,
+  'pie-filling': 4.5,
+  jam: 4,
+  jelly: 4,
+  butter: 4,
+  marmalade: 4,
+  preserve: 4,
+  sauce: 3,
+  puree: 3,
+  leather: 3,
+  dried: 3,
+  juice: 2.5,
+  frozen: 2.5,
+  'freezer-jam': 2.5,
+  'fridge-jam': 2.5,
 };
 const OTHER_VALUE = 3;
 export const WASTE_VALUE = 1;
@@ -46,7 +63,11 @@ export function lineMaking(line: SeasonLine, pools: readonly FruitPool[], fillMl
 const hoursOf = (line: SeasonLine, recipe: Recipe | null, kg: number): number =>
   recipe ? SETUP_H + recipe.work.activeFixedH + recipe.work.activeHPerKg * kg : HOURS[line.kind];
 
-function fromBatches(line: SeasonLine, pools: readonly FruitPool[], recipe: Recipe | null): Omit<LineMaking, 'value'> | null {
+function fromBatches(
+  line: SeasonLine,
+  pools: readonly FruitPool[],
+  recipe: Recipe | null,
+): Omit<LineMaking, 'value'> | null {
   const jars = line.batches.reduce((n, b) => n + b.jars, 0);
   if (jars === 0) return null;
   const by = new Map<string, number>();
@@ -67,7 +88,12 @@ function fromBatches(line: SeasonLine, pools: readonly FruitPool[], recipe: Reci
   };
 }
 
-function fromBook(line: SeasonLine, recipe: Recipe, pools: readonly FruitPool[], fillMl: number): Omit<LineMaking, 'value'> | null {
+function fromBook(
+  line: SeasonLine,
+  recipe: Recipe,
+  pools: readonly FruitPool[],
+  fillMl: number,
+): Omit<LineMaking, 'value'> | null {
   const foods = recipe.fruits[0]?.foodIds ?? [];
   const own = pools.findIndex((p) => p.foodId === line.foodId && foods.includes(p.foodId));
   const pool = own >= 0 ? own : pools.findIndex((p) => foods.includes(p.foodId));

@@ -24,7 +24,11 @@ export interface PickRow {
 /** Those being picked first, then by the day half of it is ripe. */
 export function pickRows(crops: readonly CropOutlook[], today: PlainDate): PickRow[] {
   return [...crops]
-    .sort((a, b) => Number(isSoon(b, today)) - Number(isSoon(a, today)) || (a.mid < b.mid ? -1 : a.mid > b.mid ? 1 : a.id < b.id ? -1 : 1))
+    .sort(
+      (a, b) =>
+        Number(isSoon(b, today)) - Number(isSoon(a, today)) ||
+        (a.mid < b.mid ? -1 : a.mid > b.mid ? 1 : a.id < b.id ? -1 : 1),
+    )
     .map((c) => ({
       id: c.id,
       label: c.label,
@@ -41,11 +45,13 @@ export function pickRows(crops: readonly CropOutlook[], today: PlainDate): PickR
     }));
 }
 
-const isSoon = (c: CropOutlook, today: PlainDate): boolean => c.pickings + c.looks > 0 || c.windowFrom <= addDays(today, 28);
+const isSoon = (c: CropOutlook, today: PlainDate): boolean =>
+  c.pickings + c.looks > 0 || c.windowFrom <= addDays(today, 28);
 
 function sentenceOf(c: CropOutlook): string {
   const range = `8 seasons in 10 ${between(c.coming.p10, c.coming.p90, 'kg')}`;
-  if (c.pickedKg <= 0) return `${c.label}: nothing picked yet. About ${twoDigits(c.coming.p50)} kg to come; ${range}, half of it by ${aboutDay(c.mid)}.`;
+  if (c.pickedKg <= 0)
+    return `${c.label}: nothing picked yet. About ${twoDigits(c.coming.p50)} kg to come; ${range}, half of it by ${aboutDay(c.mid)}.`;
   const share = c.pickedKg / (c.pickedKg + c.comingMean);
   return `${c.label}: ${twoDigits(c.pickedKg)} kg picked, ${parts(share)}. Another ${twoDigits(c.coming.p50)} kg or so; ${range}.`;
 }
@@ -54,7 +60,11 @@ function sentenceOf(c: CropOutlook): string {
 function becauseOf(c: CropOutlook): string {
   const years = c.pastSeasons.map((p) => `${p.year} brought ${twoDigits(p.kg)} kg`).join(', ');
   const before = `${c.basis}${years ? `; ${years}` : ''}`;
-  const poor = c.failed > 0.15 && c.failed > c.failedBefore + 0.05 ? ` It is a poor year ${seasons(c.failed)} that fit these records.` : '';
-  if (c.recordsSay === null || c.recordsWeight < 0.005) return `Your own figure (${before}) says ${twoDigits(c.priorSays)} kg; no record of this season yet.`;
+  const poor =
+    c.failed > 0.15 && c.failed > c.failedBefore + 0.05
+      ? ` It is a poor year ${seasons(c.failed)} that fit these records.`
+      : '';
+  if (c.recordsSay === null || c.recordsWeight < 0.005)
+    return `Your own figure (${before}) says ${twoDigits(c.priorSays)} kg; no record of this season yet.`;
   return `Your records say ${twoDigits(c.recordsSay)} kg, your own figure and past seasons (${before}) say ${twoDigits(c.priorSays)} kg; the records count ${parts(c.recordsWeight)}, so about ${twoDigits(c.totalMean)} kg in all.${poor}`;
 }

@@ -37,7 +37,10 @@ export function fruitPools(s: SeasonSnapshot, crops: readonly SeasonCrop[]): Fru
       bought: [],
       onHandKg: onHandKg(s, (l) => l.cropId !== null && l.foodId === foodId),
       keepPerWeek: keepPerWeek(s, foodId),
-      ...seasonWeeks(s, of.map((i) => crops[i] as SeasonCrop)),
+      ...seasonWeeks(
+        s,
+        of.map((i) => crops[i] as SeasonCrop),
+      ),
     };
   });
   return [...grown, ...boughtPools(s)];
@@ -45,19 +48,30 @@ export function fruitPools(s: SeasonSnapshot, crops: readonly SeasonCrop[]): Fru
 
 /** The weeks between a season's end and the next one's beginning, over all crops of a pool. */
 function seasonWeeks(s: SeasonSnapshot, crops: readonly SeasonCrop[]): { endsWeek: number; nextWeek: number } {
-  const week = (day: SeasonSnapshot['today']) => Math.max(0, Math.min(SEASON_WEEKS, Math.floor(daysBetween(s.today, day) / 7)));
+  const week = (day: SeasonSnapshot['today']) =>
+    Math.max(0, Math.min(SEASON_WEEKS, Math.floor(daysBetween(s.today, day) / 7)));
   const first = crops.map((c) => c.seasons[0]).filter((x) => x !== undefined);
   const year = Math.min(...first.map((x) => x.year));
   const current = first.filter((x) => x.year === year);
   const underWay = current.some((x) => x.windowFrom <= addDays(s.today, 7)) || first.some((x) => x.year > year);
   if (!underWay) return { endsWeek: 0, nextWeek: Math.min(...current.map((x) => week(x.windowFrom))) };
   const next = crops.flatMap((c) => c.seasons.filter((x) => x.year > year).map((x) => week(x.windowFrom)));
-  return { endsWeek: Math.max(...current.map((x) => week(addDays(x.windowTo, 7)))), nextWeek: Math.min(SEASON_WEEKS, ...next) };
+  return {
+    endsWeek: Math.max(...current.map((x) => week(addDays(x.windowTo, 7)))),
+    nextWeek: Math.min(SEASON_WEEKS, ...next),
+  };
 }
 
 function onHandKg(s: SeasonSnapshot, fits: (l: SeasonSnapshot['lots'][number]) => boolean): number {
   const usable = s.lots.filter(
-    (l) => l.kind === 'fruit' && l.onHand > 0 && l.grade !== 'cull' && !l.groundFall && !l.hold && (l.lockedUntil ?? '') <= s.today && fits(l),
+    (l) =>
+      l.kind === 'fruit' &&
+      l.onHand > 0 &&
+      l.grade !== 'cull' &&
+      !l.groundFall &&
+      !l.hold &&
+      (l.lockedUntil ?? '') <= s.today &&
+      fits(l),
   );
   return usable.reduce((g, l) => g + l.onHand, 0) / 1000;
 }

@@ -9,8 +9,17 @@ import { HOUR_VALUE, type LineMaking, lineMaking, WASTE_VALUE } from './season-m
 import { batchesAhead } from './season-plan.ts';
 import { type FruitPool, fruitPools } from './season-pools.ts';
 import { SEASON_WEEKS, type SeasonSnapshot } from './season-snapshot.ts';
-import { jarKind, roomOfJar, seasonContainers, seasonLids, type SeasonStore, seasonStores, storeOfKind, sugarOnHandG } from './season-stores.ts';
-import { type LineUse, lineUse, type UseCalendar, type UseWeek, useCalendar } from './season-use.ts';
+import {
+  jarKind,
+  roomOfJar,
+  type SeasonStore,
+  seasonContainers,
+  seasonLids,
+  seasonStores,
+  storeOfKind,
+  sugarOnHandG,
+} from './season-stores.ts';
+import { calendarOfUse, type LineUse, lineUse, type UseCalendar, type UseWeek } from './season-use.ts';
 
 /** What is kept of a line beside its numbers in the scenario; positions are the same as the scenario's products. */
 export interface LineMeta {
@@ -31,6 +40,8 @@ export interface LineMeta {
   madeBasis: string;
   jarsPerBatch: number;
   usePerWeek: number;
+  /** What making aims at: the learnt use, but no more a year than was made or used in the last one. */
+  wantedPerWeek: number;
   learnt: LineUse['learnt'];
 }
 
@@ -54,9 +65,8 @@ const KEPT_ON_WEEKS = 26;
 const LIFE_WEEKS = 52;
 /** Jars of a batch vary by so much. From memory. */
 const YIELD_SD = 0.06;
-/** Weeks until a jar taken comes back empty, and weeks an opened one stands in the fridge. From memory. */
+/** Weeks until a jar taken comes back empty. From memory. */
 const BACK_AFTER_WEEKS = 3;
-const OPEN_WEEKS = 3;
 /** One kitchen week in eight falls through, and one planned batch in ten. From memory. */
 const MISSED_WEEK = 1 / 8;
 const PLANNED_HAPPENS = 0.9;
@@ -68,7 +78,7 @@ export function seasonInput(s: SeasonSnapshot): ForecastInput {
   const pools = fruitPools(s, crops);
   const stores = seasonStores(s);
   const items = [...new Set(lines.map((l) => l.item))].sort();
-  const calendar = useCalendar(lines.map((l) => l.weeks));
+  const calendar = calendarOfUse(lines.map((l) => l.weeks));
   const usual = { sold: usualIn(lines, 'sold', calendar.pastStall), given: usualIn(lines, 'given', calendar.pastGift) };
   const known = lines.map((line) => ({
     line,
@@ -77,12 +87,19 @@ export function seasonInput(s: SeasonSnapshot): ForecastInput {
   }));
   const scenario: Scenario = {
     weeks: SEASON_WEEKS,
-    stores: stores.map(({ id, capacity, unit, hard }) => ({ id, capacity, unit, ...(hard && capacity > 0 ? { hard } : {}) })),
+    stores: stores.map(({ id, capacity, unit, hard }) => ({
+      id,
+      capacity,
+      unit,
+      ...(hard && capacity > 0 ? { hard } : {}),
+    })),
     containers: seasonContainers(s, items),
     lids: seasonLids(s),
     crops: pools.map((p) => ({ id: p.id, keepPerWeek: p.keepPerWeek, freshKgPerWeek: 0, onHandKg: p.onHandKg })),
     products: known.map((k) => productOf(s, k, { items, stores })),
-    lots: lines.flatMap((line, product) => line.lots.map((l): Lot => ({ product, jars: l.onHand, bestByWeek: goneByWeek(s, l.bestBefore) }))),
+    lots: lines.flatMap((line, product) =>
+      line.lots.map((l): Lot => ({ product, jars: l.onHand, bestByWeek: goneByWeek(s, l.bestBefore) })),
+    ),
     events: [],
     planned: plannedBatches(s, known),
     intentions: known.flatMap(({ making }, product): Intention[] =>
@@ -134,10 +151,12 @@ function goneByWeek(s: SeasonSnapshot, bestBefore: PlainDate | null): number {
   return Math.min(last, Math.max(weeks, 0) + KEPT_ON_WEEKS);
 }
 
-function productOf(s: SeasonSnapshot, { line, use, making }: Known, at: { items: string[]; stores: SeasonStore[] }): ProductSpec {
+function productOf(
+  s: SeasonSnapshot,
+  { line, use, making }: Known,
+  at: { items: string[]; stores: SeasonStore[] },
+): ProductSpec {
   const kind = jarKind(s, line.item);
-  const fridge = at.stores.findIndex((r) => r.kind === 'fridge');
-  const opened = line.kind === 'jars';
   return {
     id: line.id,
     store: at.stores.findIndex((r) => r.kind === storeOfKind[line.kind]),
@@ -156,9 +175,10 @@ function productOf(s: SeasonSnapshot, { line, use, making }: Known, at: { items:
     yieldSd: YIELD_SD,
     returnProb: kind?.canning ? use.returnShare : 0,
     returnLagWeeks: BACK_AFTER_WEEKS,
-    openStore: opened ? fridge : -1,
-    openUnit: opened ? (kind?.fillMl ?? 500) / 1000 : 0,
-    openWeeks: opened ? OPEN_WEEKS : 0,
+    // Which of the jars that leave are opened at home is not known week by week: their room in the fridge is not counted.
+    openStore: -1,
+    openUnit: 0,
+    openWeeks: 0,
   };
 }
 
@@ -167,13 +187,27 @@ function plannedBatches(s: SeasonSnapshot, known: readonly Known[]): PlannedBatc
   return batchesAhead(s.plan, s.today).flatMap((b, i) => {
     const product = known.findIndex((k) => k.line.recipeId === b.recipeId && k.making.pool >= 0);
     const week = Math.floor(daysBetween(s.today, b.day) / 7);
-    return product < 0 || week >= SEASON_WEEKS ? [] : [{ id: `plan ${i} ${b.recipeId}`, week, product, batches: b.batches, prob: PLANNED_HAPPENS }];
+    return product < 0 || week >= SEASON_WEEKS
+      ? []
+      : [{ id: `plan ${i} ${b.recipeId}`, week, product, batches: b.batches, prob: PLANNED_HAPPENS }];
   });
+}
+
+/**
+ * A line that is new was only seen while it was there; what that says of a whole year is held to what the household made
+ * of it, or used of it, in the last one.
+ */
+function wantedPerWeek(line: SeasonLine, use: LineUse): number {
+  const made = line.batches.reduce((n, b) => n + b.jars, 0);
+  const used = line.weeks.reduce((n, w) => n + w.eaten + w.sold + w.given, 0);
+  return made > 0 ? Math.min(use.usePerWeek, Math.max(made, used) / SEASON_WEEKS) : use.usePerWeek;
 }
 
 function metaOf(s: SeasonSnapshot, { line, use, making }: Known, pools: readonly FruitPool[]): LineMeta {
   const pool = pools[making.pool];
-  const days = line.lots.flatMap((l) => (l.bestBefore && l.bestBefore >= s.today ? [Math.floor(daysBetween(s.today, l.bestBefore) / 7)] : []));
+  const days = line.lots.flatMap((l) =>
+    l.bestBefore && l.bestBefore >= s.today ? [Math.floor(daysBetween(s.today, l.bestBefore) / 7)] : [],
+  );
   return {
     id: line.id,
     line: line.line,
@@ -190,6 +224,7 @@ function metaOf(s: SeasonSnapshot, { line, use, making }: Known, pools: readonly
     madeBasis: making.basis,
     jarsPerBatch: making.jarsPerBatch,
     usePerWeek: use.usePerWeek,
+    wantedPerWeek: wantedPerWeek(line, use),
     learnt: use.learnt,
   };
 }

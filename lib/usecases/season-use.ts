@@ -3,7 +3,7 @@
  * in the weeks of the year in which gifts were given. Weeks without a jar on hand teach nothing: what was wanted then was
  * not seen.
  */
-import { learnUse, type LearnedUse } from '#lib/forecast/use-rate.ts';
+import { type LearnedUse, learnUse } from '#lib/forecast/use-rate.ts';
 import { SEASON_WEEKS } from './season-snapshot.ts';
 
 export interface UseWeek {
@@ -45,13 +45,26 @@ const GENERIC_WEIGHT = 1;
 const STATED_WEIGHT = 4;
 /** Where the record does not reach back a year, the stall goes on as in these latest weeks. */
 const LATEST_WEEKS = 4;
+const LONGEST_GAP = 3;
 
 const anyOf = (lines: readonly UseWeek[][], way: 'sold' | 'given'): boolean[] =>
   Array.from({ length: SEASON_WEEKS }, (_, w) => lines.some((weeks) => (weeks[w]?.[way] ?? 0) > 0));
 
+/** A stall that sold nothing for a week or three between two sales was held all the same. */
+function gapsFilled(weeks: readonly boolean[]): boolean[] {
+  const filled = [...weeks];
+  let last = Number.NEGATIVE_INFINITY;
+  weeks.forEach((sold, w) => {
+    if (!sold) return;
+    if (w - last <= LONGEST_GAP + 1) filled.fill(true, last + 1, w);
+    last = w;
+  });
+  return filled;
+}
+
 /** Week w of the year to come is 364 days after week w of the past one. */
-export function useCalendar(lines: readonly UseWeek[][]): UseCalendar {
-  const pastStall = anyOf(lines, 'sold');
+export function calendarOfUse(lines: readonly UseWeek[][]): UseCalendar {
+  const pastStall = gapsFilled(anyOf(lines, 'sold'));
   const pastGift = anyOf(lines, 'given');
   const stallNow = pastStall.slice(-LATEST_WEEKS).some(Boolean);
   const recorded = Array.from({ length: SEASON_WEEKS }, (_, w) => lines.some((weeks) => weeks[w]?.recorded));
@@ -99,7 +112,10 @@ export function lineUse(q: UseQuestion): LineUse {
     profile: weekly.map((w) => (usePerWeek > 0 ? (w.eaten + w.sold + w.given) / usePerWeek : 1)),
     // The three rates are learnt apart: their errors add as variances.
     rateCv: usePerWeek > 0 ? Math.hypot(...parts.map((p) => p.share * p.use.rateCv)) / usePerWeek : 0,
-    dispersion: Math.max(1, weighted((p) => p.use.dispersion)),
+    dispersion: Math.max(
+      1,
+      weighted((p) => p.use.dispersion),
+    ),
     returnShare: weighted((p) => p.back),
     learnt: {
       eaten: { count: there.reduce((n, w) => n + w.eaten, 0), weeks: there.length, perWeek: eaten.usePerWeek },
@@ -111,7 +127,11 @@ export function lineUse(q: UseQuestion): LineUse {
 }
 
 /** Rate per stall or gift week. A line that has never gone that way is not expected to. */
-function learnIn(q: UseQuestion, way: 'sold' | 'given', open: readonly boolean[]): { use: LearnedUse; record: UseRecord } {
+function learnIn(
+  q: UseQuestion,
+  way: 'sold' | 'given',
+  open: readonly boolean[],
+): { use: LearnedUse; record: UseRecord } {
   const counts = q.weeks.filter((w, i) => w.there && open[i]).map((w) => w[way]);
   const count = counts.reduce((n, x) => n + x, 0);
   if (count === 0 || !(q.usual[way] > 0))

@@ -84,11 +84,37 @@ export async function readSeason(ctx: Context): Promise<SeasonView> {
 export function seasonView(input: ForecastInput, summary: ForecastSummary | null, whole: boolean): SeasonView {
   const { today } = input;
   const first = recordFirst(input);
-  const nothing = { fit: [], weeks: [], lines: [], linesSay: '', ends: [], picking: [], buy: [], buySays: '', reasons: [], restsOn: [], first };
+  const nothing = {
+    fit: [],
+    weeks: [],
+    lines: [],
+    linesSay: '',
+    ends: [],
+    picking: [],
+    buy: [],
+    buySays: '',
+    reasons: [],
+    restsOn: [],
+    first,
+  };
   if (nothingToForecast(input))
-    return { ...nothing, today, state: 'empty', whole: true, answer: 'Nothing to look ahead to yet', sub: 'The season ahead is reckoned from your crops, your jars and what leaves the shelf.' };
+    return {
+      ...nothing,
+      today,
+      state: 'empty',
+      whole: true,
+      answer: 'Nothing to look ahead to yet',
+      sub: 'The season ahead is reckoned from your crops, your jars and what leaves the shelf.',
+    };
   if (!summary)
-    return { ...nothing, today, state: 'waiting', whole: false, answer: 'Working out the 52 weeks ahead', sub: `From ${counted(input.lines.length, 'line')} on record and ${counted(input.crops.length, 'crop')}, as of ${longDate(today)}.` };
+    return {
+      ...nothing,
+      today,
+      state: 'waiting',
+      whole: false,
+      answer: 'Working out the 52 weeks ahead',
+      sub: `From ${counted(input.lines.length, 'line')} on record and ${counted(input.crops.length, 'crop')}, as of ${longDate(today)}.`,
+    };
   return {
     ...nothing,
     today,
@@ -99,9 +125,14 @@ export function seasonView(input: ForecastInput, summary: ForecastSummary | null
     weeks: Array.from({ length: summary.weeks }, (_, w) => addDays(today, 7 * w)),
     lines: byUrgency(summary.lines).map((l) => lineRow(l, today)),
     linesSay: linesSay(summary.lines),
-    ends: byUrgency(summary.lines).filter((l) => l.onHand > 0 && l.none >= 0.1 && l.none < 1).slice(0, 2).map((l) => endPicture(l, today)),
+    ends: byUrgency(summary.lines)
+      .filter((l) => l.onHand > 0 && l.none >= 0.1 && l.none < 1)
+      .slice(0, 2)
+      .map((l) => endPicture(l, today)),
     picking: pickRows(summary.harvest, today),
-    buy: [...summary.lids, ...summary.jars, ...(summary.sugar ? [summary.sugar] : [])].filter((b) => b.need.nine > 0).map((b) => buyRow(b, today)),
+    buy: [...summary.lids, ...summary.jars, ...(summary.sugar ? [summary.sugar] : [])]
+      .filter((b) => b.need.nine > 0)
+      .map((b) => buyRow(b, today)),
     buySays: `To buy on top of what is on hand, to have enough until ${longDate(addDays(today, 7 * summary.weeks))}. Lids in boxes of 12; broken jars and lids that fail are counted in. Empties come back as the place’s own shares say.`,
     reasons: summary.lines.map(reasonsOf),
     restsOn: restsOn(input, summary),
@@ -111,10 +142,13 @@ export function seasonView(input: ForecastInput, summary: ForecastSummary | null
 
 function recordFirst(input: ForecastInput): string[] {
   const say: string[] = [];
-  if (input.crops.length === 0) say.push('Add your crops with their plants and picking weeks: they say what may ripen.');
+  if (input.crops.length === 0)
+    say.push('Add your crops with their plants and picking weeks: they say what may ripen.');
   if (input.lines.length === 0) say.push('Make a batch, or count in the jars you have: they say what is on the shelf.');
   else if (input.lines.every((l) => l.learnt.eaten.count + l.learnt.sold.count + l.learnt.given.count === 0))
-    say.push('Take jars off the shelf here when they are eaten, given or sold: until then every line is reckoned at two a quarter.');
+    say.push(
+      'Take jars off the shelf here when they are eaten, given or sold: until then every line is reckoned at two a quarter.',
+    );
   return say;
 }
 
@@ -123,7 +157,8 @@ function answerOf(summary: ForecastSummary, today: PlainDate): { answer: string;
   const sub = `As of ${longDate(today)}: ${summary.n.toLocaleString('en')} possible seasons of ${summary.weeks} weeks, from your own records.`;
   const full = [...summary.stores].sort((a, b) => b.over.share - a.over.share)[0];
   if (full && full.over.share >= 0.05) {
-    const when = full.over.mostOftenFrom === null ? '' : `, most often from ${aboutWeek(today, full.over.mostOftenFrom)}`;
+    const when =
+      full.over.mostOftenFrom === null ? '' : `, most often from ${aboutWeek(today, full.over.mostOftenFrom)}`;
     return { answer: `${capital(full.label)} fills up ${seasons(full.over.share)}${when}`, sub };
   }
   const short = byUrgency(summary.lines).find((l) => l.onHand > 0 && l.none >= 0.1);
@@ -132,7 +167,8 @@ function answerOf(summary: ForecastSummary, today: PlainDate): { answer: string;
     return { answer: `${short.line} runs out before its next harvest ${seasons(short.none)}${half}`, sub };
   }
   const lines = summary.lines.filter((l) => l.onHand > 0).length;
-  if (lines > 0) return { answer: `All ${lines} lines last to their next harvest in 9 seasons in 10 or more, and it all fits`, sub };
+  if (lines > 0)
+    return { answer: `All ${lines} lines last to their next harvest in 9 seasons in 10 or more, and it all fits`, sub };
   const kg = summary.harvest.reduce((sum, h) => sum + h.coming.p50, 0);
   return { answer: `About ${twoDigits(kg)} kg of fruit may come in the year ahead, and no jar is on record yet`, sub };
 }
@@ -143,7 +179,13 @@ const capital = (text: string): string => text.charAt(0).toUpperCase() + text.sl
 function byUrgency(lines: readonly LineOutlook[]): LineOutlook[] {
   const rank = (l: LineOutlook) => (l.onHand === 0 && l.fromWeek === 0 ? 1 : 0);
   const soon = (l: LineOutlook) => l.dots.find((d) => d !== null) ?? Number.POSITIVE_INFINITY;
-  return [...lines].sort((a, b) => rank(a) - rank(b) || Math.round(b.none * 10) - Math.round(a.none * 10) || soon(a) - soon(b) || (a.id < b.id ? -1 : 1));
+  return [...lines].sort(
+    (a, b) =>
+      rank(a) - rank(b) ||
+      Math.round(b.none * 10) - Math.round(a.none * 10) ||
+      soon(a) - soon(b) ||
+      (a.id < b.id ? -1 : 1),
+  );
 }
 
 function fitPicture(store: StoreOutlook, today: PlainDate): FitPicture {
@@ -151,12 +193,18 @@ function fitPicture(store: StoreOutlook, today: PlainDate): FitPicture {
   const at = store.weeks[peak] ?? { p10: 0, p90: 0 };
   const unit = store.unit === 'cm' ? 'cm of shelf front' : 'litres';
   const fullest = `fullest in ${aboutWeek(today, peak)} with ${between(at.p10, at.p90, unit)} taken, 8 seasons in 10`;
-  const full = store.over.share > 0 ? `Fills up ${seasons(store.over.share)}${store.over.mostOftenFrom === null ? '' : `, most often from ${aboutWeek(today, store.over.mostOftenFrom)}`}; ` : 'Never over its room in the seasons tried; ';
+  const full =
+    store.over.share > 0
+      ? `Fills up ${seasons(store.over.share)}${store.over.mostOftenFrom === null ? '' : `, most often from ${aboutWeek(today, store.over.mostOftenFrom)}`}; `
+      : 'Never over its room in the seasons tried; ';
   const capacity = Math.round(store.capacity);
   return {
     id: store.id,
     title: capital(store.label),
-    sentence: store.capacity > 0 ? `${full}${fullest}.` : `${capital(fullest)}. Its size is not on record, so whether it fits is not said.`,
+    sentence:
+      store.capacity > 0
+        ? `${full}${fullest}.`
+        : `${capital(fullest)}. Its size is not on record, so whether it fits is not said.`,
     unit,
     weeks: store.weeks.map((w, i) => ({ week: addDays(today, 7 * i), ...w })),
     samples: store.samples,
@@ -166,7 +214,15 @@ function fitPicture(store: StoreOutlook, today: PlainDate): FitPicture {
 }
 
 function lineRow(l: LineOutlook, today: PlainDate): LineRow {
-  return { id: l.id, label: l.line, href: `/pantry/${l.slug}`, foodId: l.foodId, gone: l.gone, bestBy: l.bestBy, words: lineWords(l, today) };
+  return {
+    id: l.id,
+    label: l.line,
+    href: `/pantry/${l.slug}`,
+    foodId: l.foodId,
+    gone: l.gone,
+    bestBy: l.bestBy,
+    words: lineWords(l, today),
+  };
 }
 
 function lineWords(l: LineOutlook, today: PlainDate): string {
@@ -217,20 +273,29 @@ function buyRow(b: Shopping, today: PlainDate): BuyRow {
     half: amount(b.buy.half),
     eight: amount(b.buy.eight),
     nine: amount(b.buy.nine),
-    from: b.shortFrom === null ? 'what is there is enough' : b.shortFrom === 0 ? 'short this week' : `from ${aboutWeek(today, b.shortFrom)}`,
+    from:
+      b.shortFrom === null
+        ? 'what is there is enough'
+        : b.shortFrom === 0
+          ? 'short this week'
+          : `from ${aboutWeek(today, b.shortFrom)}`,
   };
 }
 
 function reasonsOf(l: LineOutlook): LineReasons {
   const { eaten, sold, given, before } = l.learnt;
-  const inWeeks = (r: { count: number; weeks: number }, which = '') => (r.weeks === 0 ? 'no week on record' : `${r.count} in ${r.weeks} ${which}weeks`);
+  const inWeeks = (r: { count: number; weeks: number }, which = '') =>
+    r.weeks === 0 ? 'no week on record' : `${r.count} in ${r.weeks} ${which}weeks`;
   const held = l.heldBack > 0 ? `; ${l.heldBack} more on hold` : '';
   return {
     id: l.id,
     label: `${l.line}, ${l.itemLabel}`,
     onHand: l.onHand,
     perWeek: `${twoDigits(l.usePerWeek)} a week over the year${held}`,
-    eaten: eaten.count === 0 ? `none yet: reckoned from ${twoDigits(before.perWeek)} a week (${before.source})` : inWeeks(eaten),
+    eaten:
+      eaten.count === 0
+        ? `none yet: reckoned from ${twoDigits(before.perWeek)} a week (${before.source})`
+        : inWeeks(eaten),
     sold: sold.count === 0 ? 'none on record' : inWeeks(sold, 'stall '),
     given: given.count === 0 ? 'none on record' : inWeeks(given, 'gift '),
     made: l.made ? `${l.madeJars.p10} to ${l.madeJars.p90} in 8 seasons in 10 (${l.madeBasis})` : capital(l.madeBasis),
@@ -243,7 +308,9 @@ function restsOn(input: ForecastInput, summary: ForecastSummary): string[] {
     `Use is learnt from what left the shelf week by week in the last year: weeks with none of a line on hand are left out${stall > 0 ? `; sales only in stall weeks (${stall} on record)` : ''}.`,
     `Fruit to come: plants times kilograms each, earlier seasons, and every picking of this one. What is sold fresh, eaten fresh or culled does not reach the kitchen.`,
     `In the kitchen ${twoDigits(summary.hoursPerWeek)} hours a week, of which one week in eight falls through (from memory). The batch most wanted for its hours is made first, as whole batches of the size made last year.`,
-    summary.plannedBatches > 0 ? `${counted(summary.plannedBatches, 'batch', 'batches')} of the plan in force ${summary.plannedBatches === 1 ? 'is' : 'are'} made first, each in 9 seasons in 10 (from memory).` : 'No plan is in force, so no batch is taken as settled.',
+    summary.plannedBatches > 0
+      ? `${counted(summary.plannedBatches, 'batch', 'batches')} of the plan in force ${summary.plannedBatches === 1 ? 'is' : 'are'} made first, each in 9 seasons in 10 (from memory).`
+      : 'No plan is in force, so no batch is taken as settled.',
     'Jars, lids and sugar are taken to be bought when they run short: how many is under “What to buy”.',
     'A jar is kept half a year past its best-before day (estimate); best-before is about quality.',
     'How much years differ, and how lumpy use is, are first figures of this program (estimates) until your own records overrule them.',

@@ -1,15 +1,15 @@
 /** The batches are lit: everything weighed leaves its lots, and the sheet is frozen with each batch. One act, one transaction. */
 import type { PanSheet } from '#lib/batch/pan-sheets.ts';
-import type { BatchRecord, ReadingRecord } from '#lib/ledger/batch-record.ts';
-import { type Act, childId, type Entry, isRefusal, type Refusal } from '#lib/ledger/entry.ts';
-import { batchCode, foodCode } from '#lib/ledger/lot-code.ts';
-import type { HeldLot } from '#lib/ledger/lot.ts';
 import { drawOldest } from '#lib/ledger/acts/draw-oldest.ts';
 import { type Draw, startBatch } from '#lib/ledger/acts/start-batch.ts';
+import type { BatchRecord, ReadingRecord } from '#lib/ledger/batch-record.ts';
+import { type Act, childId, type Entry, isRefusal, type Refusal } from '#lib/ledger/entry.ts';
+import type { HeldLot } from '#lib/ledger/lot.ts';
+import { batchCode, foodCode } from '#lib/ledger/lot-code.ts';
 import type { DoseItem } from '#lib/reference/recipes/dose-items.ts';
 import { batchCodesOfDay } from '#lib/store/batch-store.ts';
 import type { Tx } from '#lib/store/database/open-database.ts';
-import { loadLots, writeAct, type Written } from '#lib/store/ledger-store.ts';
+import { loadLots, type Written, writeAct } from '#lib/store/ledger-store.ts';
 import { splitWhole } from '#lib/units/split.ts';
 import type { BatchAsk } from './batch-ask.ts';
 import type { Context } from './context.ts';
@@ -30,7 +30,17 @@ export async function startBatches(ctx: Context, id: string, ask: BatchAsk): Pro
     if (isRefusal(draft)) return draft;
     if (!draft.sheet.storage.food) return { refused: draft.sheet.storage.reasons.join(' ') };
     if (draft.short.length > 0) return { refused: `not enough: ${draft.short.join('; ')}` };
-    const act: Act = { id, kind: 'start-batch', day: ctx.today, at: ctx.now.toISOString(), person: null, device: null, note: null, payload: { ...ask }, corrects: null };
+    const act: Act = {
+      id,
+      kind: 'start-batch',
+      day: ctx.today,
+      at: ctx.now.toISOString(),
+      person: null,
+      device: null,
+      note: null,
+      payload: { ...ask },
+      corrects: null,
+    };
     const codes = await freeCodes(ctx, tx, draft);
     const entry = await entryOf(ctx, tx, act, draft, codes);
     if (isRefusal(entry)) return entry;
@@ -59,11 +69,19 @@ async function entryOf(ctx: Context, tx: Tx, act: Act, draft: Draft, codes: stri
   const raw = draft.lots.map(({ lot, grams }) => ({ lot, shares: splitWhole(grams, equal) }));
   for (const [i, code] of codes.entries()) {
     const pan = draft.sheet.pans[i];
-    const fruit = raw.map(({ lot, shares }): Draw => ({ lotId: lot.id, qty: shares[i] as number, grams: shares[i] as number }));
+    const fruit = raw.map(
+      ({ lot, shares }): Draw => ({ lotId: lot.id, qty: shares[i] as number, grams: shares[i] as number }),
+    );
     const doses = pan ? drawDoses(pan, stock) : [];
     if (isRefusal(doses)) return doses;
     const batch = recordOf(ctx, act, draft, code, i);
-    const started = startBatch({ act, batch, draws: [...fruit, ...doses], waterG: waterG(pan), household: draft.sheet.householdOnly });
+    const started = startBatch({
+      act,
+      batch,
+      draws: [...fruit, ...doses],
+      waterG: waterG(pan),
+      household: draft.sheet.householdOnly,
+    });
     parts.push(withBoughtIn(started, pan));
   }
   return {
@@ -76,7 +94,8 @@ async function entryOf(ctx: Context, tx: Tx, act: Act, draft: Draft, codes: stri
   };
 }
 
-const doseG = (pan: PanSheet, item: DoseItem): number => pan.doses.filter((d) => d.item === item).reduce((g, d) => g + Math.round(d.grams.value), 0);
+const doseG = (pan: PanSheet, item: DoseItem): number =>
+  pan.doses.filter((d) => d.item === item).reduce((g, d) => g + Math.round(d.grams.value), 0);
 const waterG = (pan: PanSheet | undefined): number => (pan ? doseG(pan, 'water') : 0);
 
 /** Doses kept in stock leave their lots, oldest first; `stock` is run down in place for the next pan. */
@@ -86,9 +105,16 @@ function drawDoses(pan: PanSheet, stock: HeldLot[]): Draw[] | Refusal {
     const of = STOCK_OF_DOSE[item];
     const grams = doseG(pan, item);
     if (!of || grams <= 0) continue;
-    const found = drawOldest(stock.filter((l) => l.item === of && l.details.state !== 'fresh'), inStockUnit(item, grams), of.replaceAll('-', ' '));
+    const found = drawOldest(
+      stock.filter((l) => l.item === of && l.details.state !== 'fresh'),
+      inStockUnit(item, grams),
+      of.replaceAll('-', ' '),
+    );
     if (isRefusal(found)) return found;
-    const masses = splitWhole(grams, found.map((d) => d.count));
+    const masses = splitWhole(
+      grams,
+      found.map((d) => d.count),
+    );
     for (const [i, d] of found.entries()) {
       draws.push({ lotId: d.lotId, qty: d.count, grams: masses[i] as number });
       const lot = stock.find((l) => l.id === d.lotId) as HeldLot;
@@ -102,8 +128,16 @@ function drawDoses(pan: PanSheet, stock: HeldLot[]): Draw[] | Refusal {
 function withBoughtIn(entry: Entry, pan: PanSheet | undefined): Entry {
   const panLot = entry.lots[0];
   if (!pan || !panLot) return entry;
-  const outside = pan.doses.filter((d) => d.item !== 'water' && !STOCK_OF_DOSE[d.item] && Math.round(d.grams.value) > 0);
-  const bought = outside.map((d) => ({ from: { sink: 'bought' as const }, to: { lot: panLot.id }, qty: Math.round(d.grams.value), grams: Math.round(d.grams.value), piece: null }));
+  const outside = pan.doses.filter(
+    (d) => d.item !== 'water' && !STOCK_OF_DOSE[d.item] && Math.round(d.grams.value) > 0,
+  );
+  const bought = outside.map((d) => ({
+    from: { sink: 'bought' as const },
+    to: { lot: panLot.id },
+    qty: Math.round(d.grams.value),
+    grams: Math.round(d.grams.value),
+    piece: null,
+  }));
   return { ...entry, movements: [...entry.movements, ...bought] };
 }
 
@@ -121,7 +155,11 @@ function recordOf(ctx: Context, act: Act, draft: Draft, code: string, i: number)
     filledAt: null,
     outAt: null,
     formulaVersion: FORMULA_VERSION,
-    inputs: { lots: draft.lots.map(({ lot, grams }) => ({ code: lot.code, grams })), jarKind: draft.jarKind?.code ?? null, waterC: draft.waterC },
+    inputs: {
+      lots: draft.lots.map(({ lot, grams }) => ({ code: lot.code, grams })),
+      jarKind: draft.jarKind?.code ?? null,
+      waterC: draft.waterC,
+    },
     result: frozenSheet(draft, i) as unknown as Record<string, unknown>,
     log: [{ at: act.at, what: 'burner lit' }],
   };
@@ -130,5 +168,18 @@ function recordOf(ctx: Context, act: Act, draft: Draft, code: string, i: number)
 /** A reading typed on the sheet is kept as the day's. */
 const waterReading = (ctx: Context, act: Act, draft: Draft): ReadingRecord[] =>
   draft.waterFrom === 'typed' && draft.waterC !== null
-    ? [{ id: childId(act.id, 'water'), batchId: null, kitchenId: draft.kitchen.id, kind: 'water', day: ctx.today, at: act.at, value: Math.round(draft.waterC * 100), unit: '°C', instrument: null, note: null }]
+    ? [
+        {
+          id: childId(act.id, 'water'),
+          batchId: null,
+          kitchenId: draft.kitchen.id,
+          kind: 'water',
+          day: ctx.today,
+          at: act.at,
+          value: Math.round(draft.waterC * 100),
+          unit: '°C',
+          instrument: null,
+          note: null,
+        },
+      ]
     : [];

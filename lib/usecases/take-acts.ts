@@ -4,7 +4,9 @@ import { harvestAct } from '#lib/forms/harvest.ts';
 import type { Context } from './context.ts';
 import { recordHarvest } from './record-harvest.ts';
 
-export type ActAnswer = { id: string; status: 'saved' | 'known'; said: string } | { id: string; status: 'refused'; reason: string };
+export type ActAnswer =
+  | { id: string; status: 'saved' | 'known'; said: string }
+  | { id: string; status: 'refused'; reason: string };
 
 const queue = z.object({ acts: z.array(z.unknown()).max(500) });
 
@@ -20,7 +22,12 @@ export async function takeActs(ctx: Context, body: unknown): Promise<ActAnswer[]
 async function takeOne(ctx: Context, raw: unknown): Promise<ActAnswer> {
   const act = harvestAct.safeParse(raw);
   const id = typeof raw === 'object' && raw !== null && 'id' in raw ? String(raw.id) : '';
-  if (!act.success) return { id, status: 'refused', reason: act.error.issues.map((i) => `${i.path.join('.')}: ${i.message}`).join('; ') };
+  if (!act.success)
+    return {
+      id,
+      status: 'refused',
+      reason: act.error.issues.map((i) => `${i.path.join('.')}: ${i.message}`).join('; '),
+    };
   const done = await recordHarvest(ctx, act.data);
   if ('refused' in done) return { id, status: 'refused', reason: done.refused };
   return { id, status: done.replayed ? 'known' : 'saved', said: done.done.said };

@@ -1,10 +1,11 @@
 /** A jar leaves the pantry: eaten, given, sold or spoiled. The oldest of its line goes first; never more than there are. */
+
+import { type Taking, takePieces } from '#lib/ledger/acts/take-pieces.ts';
 import type { Act, Refusal } from '#lib/ledger/entry.ts';
-import { takePieces, type Taking } from '#lib/ledger/acts/take-pieces.ts';
-import { pieceCode } from '#lib/ledger/pieces.ts';
 import type { HeldLot } from '#lib/ledger/lot.ts';
+import { pieceCode } from '#lib/ledger/pieces.ts';
 import type { Tx } from '#lib/store/database/open-database.ts';
-import { loadLots, piecesOf, writeAct, type Written } from '#lib/store/ledger-store.ts';
+import { loadLots, piecesOf, type Written, writeAct } from '#lib/store/ledger-store.ts';
 import { counted } from '#lib/units/format.ts';
 import type { Context } from './context.ts';
 import { leaves, lineSlug } from './read-pantry.ts';
@@ -47,10 +48,21 @@ export async function takeJars(ctx: Context, input: TakeInput): Promise<Written<
     const free = lots.filter((l) => staysFor(l, input.to) === null);
     const there = free.reduce((n, l) => n + l.onHand, 0);
     if (input.count > there) return { refused: tooFew(line, there, lots, input) };
-    const here = await piecesOf(tx, ctx.place.id, free.map((l) => l.id));
-    const pieces = free.flatMap((lot) => (here.get(lot.id) ?? []).map((piece) => ({ lot, piece }))).slice(0, input.count);
+    const here = await piecesOf(
+      tx,
+      ctx.place.id,
+      free.map((l) => l.id),
+    );
+    const pieces = free
+      .flatMap((lot) => (here.get(lot.id) ?? []).map((piece) => ({ lot, piece })))
+      .slice(0, input.count);
     const glass = input.to === 'eaten' ? await emptiesFor(tx, ctx, pieces[0]?.lot) : null;
-    const entry = takePieces({ act, to: input.to, pieces, returns: glass ? { lotId: glass.id, count: pieces.length } : null });
+    const entry = takePieces({
+      act,
+      to: input.to,
+      pieces,
+      returns: glass ? { lotId: glass.id, count: pieces.length } : null,
+    });
     const jars = pieces.map(({ lot, piece }) => pieceCode(lot.code, piece));
     const left = lots.reduce((n, l) => n + l.onHand, 0) - pieces.length;
     const said = `${VERBS[input.to]}: ${jars.join(', ')}${input.who ? ` (${input.who})` : ''}. ${counted(left, 'left', 'left')} of ${line}.`;
@@ -63,7 +75,9 @@ const staysFor = (lot: HeldLot, to: TakeInput['to']): string | null =>
   leaves(lot) ?? (to === 'sold' && lot.household && lot.process !== 'as tested' ? 'for the household and gifts' : null);
 
 const lotsOfLine = async (tx: Tx, ctx: Context, slug: string): Promise<HeldLot[]> =>
-  (await loadLots(tx, ctx.place.id, { kinds: ['jars', 'frozen', 'dried', 'cold-jars'] })).filter((l) => lineSlug(l.label) === slug && l.unit !== 'g');
+  (await loadLots(tx, ctx.place.id, { kinds: ['jars', 'frozen', 'dried', 'cold-jars'] })).filter(
+    (l) => lineSlug(l.label) === slug && l.unit !== 'g',
+  );
 
 function tooFew(line: string, there: number, lots: HeldLot[], input: TakeInput): string {
   const held = lots.map((l) => staysFor(l, input.to)).find((why) => why !== null);
@@ -76,8 +90,12 @@ async function noSuchLine(tx: Tx, ctx: Context, { slug, count }: TakeInput): Pro
   const usedUp = all.find((l) => l.unit !== 'g' && lineSlug(l.label) === slug);
   if (usedUp) return { refused: `0 left of ${usedUp.label}; ${count} asked for` };
   const words = slug.split('-');
-  const near = [...new Set(all.filter((l) => l.onHand > 0).map((l) => l.label))].filter((label) => words.some((w) => w.length > 3 && lineSlug(label).includes(w)));
-  return { refused: `there is no "${slug.replaceAll('-', ' ')}" on hand${near.length ? `; there is ${near.join(', ')}` : ''}` };
+  const near = [...new Set(all.filter((l) => l.onHand > 0).map((l) => l.label))].filter((label) =>
+    words.some((w) => w.length > 3 && lineSlug(label).includes(w)),
+  );
+  return {
+    refused: `there is no "${slug.replaceAll('-', ' ')}" on hand${near.length ? `; there is ${near.join(', ')}` : ''}`,
+  };
 }
 
 /** The eaten jar's glass comes back to the empties of its kind, where they are kept as a lot. */

@@ -12,7 +12,12 @@ type FromThread<P, O> = { progress: P } | { done: O } | { failed: string };
 export const unbundled = (moduleUrl: string): boolean => moduleUrl.endsWith('.ts');
 
 /** Posts the input and waits for the answer; an abort ends the thread after it had a moment to give its best so far. */
-export function converse<I, P, O>(worker: Worker, input: I, onProgress: (p: P) => void, signal?: AbortSignal): Promise<O> {
+export function converse<I, P, O>(
+  worker: Worker,
+  input: I,
+  onProgress: (p: P) => void,
+  signal?: AbortSignal,
+): Promise<O> {
   return new Promise<O>((resolve, reject) => {
     const end = (finish: () => void) => {
       void worker.terminate();
@@ -25,7 +30,9 @@ export function converse<I, P, O>(worker: Worker, input: I, onProgress: (p: P) =
     });
     worker.on('error', (error) => end(() => reject(error)));
     worker.on('exit', (code) => reject(new Error(`the thread ended with code ${code} before it answered`)));
-    signal?.addEventListener('abort', () => setTimeout(() => end(() => reject(new Error('stopped'))), 4000).unref(), { once: true });
+    signal?.addEventListener('abort', () => setTimeout(() => end(() => reject(new Error('stopped'))), 4000).unref(), {
+      once: true,
+    });
     worker.postMessage(input);
   });
 }

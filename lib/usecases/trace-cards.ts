@@ -29,14 +29,24 @@ export function traceCards(t: TraceView): TraceCards {
     ['For', lot.kind === 'jars' ? (lot.household ? 'household and gifts' : 'household, gifts and sale') : null],
     ['Left of the lot', lot.unit === 'g' ? bothMasses(lot.onHand) : counted(lot.onHand, lot.unit)],
   ];
-  const trees = t.trees.length > 0 ? `${counted(t.trees.length, 'tree or row', 'trees and rows')} behind it` : 'no tree recorded behind it';
+  const trees =
+    t.trees.length > 0
+      ? `${counted(t.trees.length, 'tree or row', 'trees and rows')} behind it`
+      : 'no tree recorded behind it';
   return {
     answer: `${t.code}: ${t.label}`,
     sub: `${trees}, ${counted(t.receipts.length, 'receipt')}, ${counted(Math.max(0, t.sisters.length - (t.piece ? 1 : 0)), 'sister jar')}.`,
     label: t.label,
     batchCode: t.batch?.code ?? null,
     facts: facts.flatMap(([what, value]) => (value === null ? [] : [{ what, value }])),
-    parents: t.parents.map((p) => ({ id: p.id, code: p.code, label: p.label, kind: p.kind, from: p.from, amount: p.grams > 0 ? bothMasses(p.grams) : counted(p.unitQty, p.unit) })),
+    parents: t.parents.map((p) => ({
+      id: p.id,
+      code: p.code,
+      label: p.label,
+      kind: p.kind,
+      from: p.from,
+      amount: p.grams > 0 ? bothMasses(p.grams) : counted(p.unitQty, p.unit),
+    })),
     trees: t.trees,
     receipts: t.receipts,
     sisters: t.sisters,

@@ -2,7 +2,15 @@
 import { revalidatePath } from 'next/cache';
 import { redirect } from 'next/navigation';
 import type { z } from 'zod';
-import { BATCH_LISTS, batchAskForm, fillForm, processForm, readingForm, sealForm, startForm } from '#lib/forms/batch.ts';
+import {
+  BATCH_LISTS,
+  batchAskForm,
+  fillForm,
+  processForm,
+  readingForm,
+  sealForm,
+  startForm,
+} from '#lib/forms/batch.ts';
 import { parseForm } from '#lib/forms/parse-form.ts';
 import { batchAskOf } from '#lib/usecases/batch-ask-of-form.ts';
 import { checkSeals, fillBatch, logReading, processLoad, type Told } from '#lib/usecases/batch-flow.ts';
@@ -12,7 +20,9 @@ import { placeContext } from '../../place-context.ts';
 
 export async function start(data: FormData): Promise<void> {
   const context = await placeContext();
-  const back = new URLSearchParams([...data.entries()].filter(([k]) => !k.startsWith('$') && k !== 'id').map(([k, v]) => [k, String(v)]));
+  const back = new URLSearchParams(
+    [...data.entries()].filter(([k]) => !k.startsWith('$') && k !== 'id').map(([k, v]) => [k, String(v)]),
+  );
   const id = parseForm(startForm, data);
   const ask = parseForm(batchAskForm, data, BATCH_LISTS);
   const wrong = [id, ask].flatMap((p) => (p.ok ? [] : Object.values(p.state.fields).flat()));
@@ -30,11 +40,20 @@ export const seal = async (data: FormData): Promise<void> => act(sealForm, data,
 
 type Done = { done: Told } | { refused: string };
 
-async function act<T>(schema: z.ZodType<T>, data: FormData, run: (ctx: Context, value: T) => Promise<Done>, lists: readonly string[] = []): Promise<void> {
+async function act<T>(
+  schema: z.ZodType<T>,
+  data: FormData,
+  run: (ctx: Context, value: T) => Promise<Done>,
+  lists: readonly string[] = [],
+): Promise<void> {
   const context = await placeContext();
   const code = String(data.get('back') ?? data.get('code') ?? '');
   const parsed = parseForm(schema, data, lists);
-  const done: Done = parsed.ok ? await run(context, parsed.value) : { refused: Object.values(parsed.state.fields).flat().join('; ') };
+  const done: Done = parsed.ok
+    ? await run(context, parsed.value)
+    : { refused: Object.values(parsed.state.fields).flat().join('; ') };
   revalidatePath('/', 'layout');
-  redirect(`/batches/${encodeURIComponent(code)}?${new URLSearchParams('refused' in done ? { refused: done.refused } : { said: done.done.said })}`);
+  redirect(
+    `/batches/${encodeURIComponent(code)}?${new URLSearchParams('refused' in done ? { refused: done.refused } : { said: done.done.said })}`,
+  );
 }

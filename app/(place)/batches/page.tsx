@@ -9,7 +9,8 @@ export const metadata: Metadata = { title: 'Batches' };
 
 export default async function BatchesPage() {
   const view = await readBatches(await placeContext());
-  const answer = view.going.length > 0 ? `${counted(view.going.length, 'batch', 'batches')} on the go` : 'No batch is on the go';
+  const answer =
+    view.going.length > 0 ? `${counted(view.going.length, 'batch', 'batches')} on the go` : 'No batch is on the go';
   return (
     <>
       <AnswerHeading answer={answer} sub="From the stove to the canner to the morning’s seal check." />

@@ -10,7 +10,11 @@ import { recordPlainHarvest } from './actions.ts';
 
 export const metadata: Metadata = { title: 'Harvest' };
 
-export default async function HarvestPage({ searchParams }: { searchParams: Promise<{ said?: string; refused?: string; row?: string }> }) {
+export default async function HarvestPage({
+  searchParams,
+}: {
+  searchParams: Promise<{ said?: string; refused?: string; row?: string }>;
+}) {
   const context = await placeContext();
   const [view, { said, refused, row }] = await Promise.all([readHarvest(context), searchParams]);
   const answer = view.pickings.length > 0 ? `${bothMasses(view.pickedG)} picked today` : 'Nothing picked yet today';
@@ -20,7 +24,7 @@ export default async function HarvestPage({ searchParams }: { searchParams: Prom
       <HarvestDesk
         rows={view.rows}
         containers={view.containers}
-        day={context.today}
+        day={view.day}
         placeId={context.place.id}
         action={recordPlainHarvest}
         plainId={randomUUID()}

@@ -8,12 +8,16 @@ import { placeContext } from '../../place-context.ts';
 
 /** "Take one" on the shelf screen: one tap. */
 export const take = async (data: FormData): Promise<void> => takeAndReturn(data, '/pantry');
-export const takeFromLine = async (data: FormData): Promise<void> => takeAndReturn(data, `/pantry/${encodeURIComponent(String(data.get('slug') ?? ''))}`);
+export const takeFromLine = async (data: FormData): Promise<void> =>
+  takeAndReturn(data, `/pantry/${encodeURIComponent(String(data.get('slug') ?? ''))}`);
 
 async function takeAndReturn(data: FormData, back: string): Promise<void> {
   const context = await placeContext();
   const parsed = parseForm(takeForm, data);
-  if (!parsed.ok) return redirect(`${back}?${new URLSearchParams({ refused: Object.values(parsed.state.fields).flat().join('; ') })}`);
+  if (!parsed.ok)
+    return redirect(
+      `${back}?${new URLSearchParams({ refused: Object.values(parsed.state.fields).flat().join('; ') })}`,
+    );
   const done = await takeJars(context, { ...parsed.value, person: null, at: null });
   revalidatePath('/', 'layout');
   if ('refused' in done) return redirect(`${back}?${new URLSearchParams({ refused: done.refused })}`);

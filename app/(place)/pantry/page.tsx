@@ -9,15 +9,31 @@ import { take } from './actions.ts';
 
 export const metadata: Metadata = { title: 'Pantry' };
 
-export default async function PantryPage({ searchParams }: { searchParams: Promise<{ said?: string; refused?: string }> }) {
+export default async function PantryPage({
+  searchParams,
+}: {
+  searchParams: Promise<{ said?: string; refused?: string }>;
+}) {
   const context = await placeContext();
   const [view, { said, refused }] = await Promise.all([readPantry(context), searchParams]);
-  const answer = view.jars === 0 ? 'No jar on the shelf yet' : `${counted(view.jars, 'jar')}, and room for ${view.roomFor} more half-pints`;
-  const sub = view.floor.length > 0 ? `${view.floor.reduce((n, f) => n + f.count, 0)} jars found no room and stand on the floor.` : 'Drawn to scale from what stands there.';
+  const answer =
+    view.jars === 0
+      ? 'No jar on the shelf yet'
+      : `${counted(view.jars, 'jar')}, and room for ${view.roomFor} more half-pints`;
+  const sub =
+    view.floor.length > 0
+      ? `${view.floor.reduce((n, f) => n + f.count, 0)} jars found no room and stand on the floor.`
+      : 'Drawn to scale from what stands there.';
   return (
     <>
       <AnswerHeading answer={answer} sub={sub} />
-      <PantryView view={view} take={take} ids={view.lines.map(() => randomUUID())} said={said ?? null} refused={refused ?? null} />
+      <PantryView
+        view={view}
+        take={take}
+        ids={view.lines.map(() => randomUUID())}
+        said={said ?? null}
+        refused={refused ?? null}
+      />
     </>
   );
 }

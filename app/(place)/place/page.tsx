@@ -10,7 +10,11 @@ import { addCrop, bringIn, noteWater } from './actions.ts';
 
 export const metadata: Metadata = { title: 'Place' };
 
-export default async function PlacePage({ searchParams }: { searchParams: Promise<{ said?: string; refused?: string }> }) {
+export default async function PlacePage({
+  searchParams,
+}: {
+  searchParams: Promise<{ said?: string; refused?: string }>;
+}) {
   const context = await placeContext();
   const [view, { said, refused }] = await Promise.all([readPlace(context), searchParams]);
   const { place } = view;
@@ -21,7 +25,15 @@ export default async function PlacePage({ searchParams }: { searchParams: Promis
         answer={`${place.name}: ${counted(place.crops.length, 'crop')}, ${counted(place.kitchens.length, 'kitchen')}`}
         sub={`${plants} trees and rows are on record. Every altitude, pan and store here enters the sums.`}
       />
-      <PlaceTrays view={view} items={SUPPLY_ITEMS.map((s) => ({ item: s.item, label: `${s.label} (${s.unit})` }))} actions={{ addCrop, bringIn, noteWater }} ids={place.kitchens.map(() => randomUUID())} id={randomUUID()} said={said ?? null} refused={refused ?? null} />
+      <PlaceTrays
+        view={view}
+        items={SUPPLY_ITEMS.map((s) => ({ item: s.item, label: `${s.label} (${s.unit})` }))}
+        actions={{ addCrop, bringIn, noteWater }}
+        ids={place.kitchens.map(() => randomUUID())}
+        id={randomUUID()}
+        said={said ?? null}
+        refused={refused ?? null}
+      />
     </>
   );
 }

@@ -10,10 +10,18 @@ export const metadata: Metadata = { title: 'Set-asides' };
 export default async function SetAsidesPage() {
   const context = await placeContext();
   const view = await readSetAsides(context);
-  const answer = view.powderG > 0 ? `${mass(view.powderG)} of home powder is ready` : view.lots.length > 0 ? 'No home powder is ready' : 'Nothing is set aside';
+  const answer =
+    view.powderG > 0
+      ? `${mass(view.powderG)} of home powder is ready`
+      : view.lots.length > 0
+        ? 'No home powder is ready'
+        : 'Nothing is set aside';
   return (
     <>
-      <AnswerHeading answer={answer} sub="Cores, peels and rinds kept from the pan, oldest first. What a powder can carry is known only once a batch has proved it." />
+      <AnswerHeading
+        answer={answer}
+        sub="Cores, peels and rinds kept from the pan, oldest first. What a powder can carry is known only once a batch has proved it."
+      />
       <SetAsideList lots={view.lots} />
     </>
   );

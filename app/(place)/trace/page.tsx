@@ -13,7 +13,10 @@ export default async function TracePage({ searchParams }: { searchParams: Promis
   const found = code ? await searchCodes(context, code) : [];
   return (
     <>
-      <AnswerHeading answer={code ? `${counted(found.length, 'lot')} found for “${code}”` : 'Which jar, lot or receipt?'} sub="The code on the label, or a word of its name. Each leads to its trees, its receipts and its sisters." />
+      <AnswerHeading
+        answer={code ? `${counted(found.length, 'lot')} found for “${code}”` : 'Which jar, lot or receipt?'}
+        sub="The code on the label, or a word of its name. Each leads to its trees, its receipts and its sisters."
+      />
       <TraceSearch typed={code ?? ''} found={found} />
     </>
   );

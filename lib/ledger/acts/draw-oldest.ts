@@ -3,8 +3,14 @@ import { overdrawn } from '../book.ts';
 import type { Refusal } from '../entry.ts';
 import type { HeldLot } from '../lot.ts';
 
-export function drawOldest(lots: readonly HeldLot[], qty: number, what: string): { lotId: string; count: number }[] | Refusal {
-  const inOrder = [...lots].filter((l) => l.onHand > 0).sort((a, b) => (a.madeOn === b.madeOn ? (a.code < b.code ? -1 : 1) : a.madeOn < b.madeOn ? -1 : 1));
+export function drawOldest(
+  lots: readonly HeldLot[],
+  qty: number,
+  what: string,
+): { lotId: string; count: number }[] | Refusal {
+  const inOrder = [...lots]
+    .filter((l) => l.onHand > 0)
+    .sort((a, b) => (a.madeOn === b.madeOn ? (a.code < b.code ? -1 : 1) : a.madeOn < b.madeOn ? -1 : 1));
   const draws: { lotId: string; count: number }[] = [];
   let left = qty;
   for (const lot of inOrder) {

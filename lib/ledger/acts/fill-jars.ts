@@ -2,10 +2,11 @@
  * The pan is emptied: jars, the partial jar (to the fridge), trim, skimmings, what stuck to the pan; the rest left as
  * vapour. Inputs equal outputs to the gram. Refused when more came out than went in.
  */
+
+import type { PlainDate } from '#lib/units/plain-date.ts';
 import { type Act, childId, type Entry, type Refusal } from '../entry.ts';
 import { type Lot, newLot } from '../lot.ts';
 import { type Movement, moveGrams, movePieces, type Sink } from '../movement.ts';
-import type { PlainDate } from '#lib/units/plain-date.ts';
 import { jarLotId, panLotId } from './start-batch.ts';
 
 export interface Filling {
@@ -37,7 +38,13 @@ export function fillJars(f: Filling): Entry | Refusal {
   const lots = f.jars.filter((j) => j.count > 0).map((j) => jarLot(f, j.kind, j.unit));
   const movements: Movement[] = f.jars
     .filter((j) => j.count > 0)
-    .map((j) => ({ from: pan, to: { lot: jarLotId(f.batch.id, j.kind) }, qty: j.count, grams: j.count * j.netGEach, piece: null }));
+    .map((j) => ({
+      from: pan,
+      to: { lot: jarLotId(f.batch.id, j.kind) },
+      qty: j.count,
+      grams: j.count * j.netGEach,
+      piece: null,
+    }));
   if (f.partialG > 0) {
     const partial = partialLot(f);
     lots.push(partial);
@@ -47,13 +54,21 @@ export function fillJars(f: Filling): Entry | Refusal {
     lots.push(f.keptTrim.lot);
     movements.push(moveGrams(pan, { lot: f.keptTrim.lot.id }, f.keptTrim.grams));
   }
-  for (const [sink, g] of Object.entries(f.losses)) if (g > 0) movements.push(moveGrams(pan, { sink: sink as Sink }, g));
+  for (const [sink, g] of Object.entries(f.losses))
+    if (g > 0) movements.push(moveGrams(pan, { sink: sink as Sink }, g));
   const out = movements.reduce((sum, m) => sum + (m.grams ?? 0), 0);
-  if (out > f.panG) return { refused: `${out} g came out of ${f.batch.code} but only ${f.panG} g went in: ${out - f.panG} g too much` };
+  if (out > f.panG)
+    return { refused: `${out} g came out of ${f.batch.code} but only ${f.panG} g went in: ${out - f.panG} g too much` };
   if (f.panG > out) movements.push(moveGrams(pan, { sink: 'vapour' }, f.panG - out));
   for (const l of f.lids) if (l.count > 0) movements.push(movePieces({ lot: l.lotId }, { sink: 'used' }, l.count));
   for (const e of f.empties) if (e.count > 0) movements.push(movePieces({ lot: e.lotId }, { sink: 'in-use' }, e.count));
-  return { act: f.act, lots, movements, changes: [], batchChanges: [{ batchId: f.batch.id, state: 'filled', filledAt: f.act.at }] };
+  return {
+    act: f.act,
+    lots,
+    movements,
+    changes: [],
+    batchChanges: [{ batchId: f.batch.id, state: 'filled', filledAt: f.act.at }],
+  };
 }
 
 const common = (f: Filling) => ({

@@ -1,7 +1,7 @@
 /** A picking weighed in: one fruit lot for each grade, all under one harvest code. */
-import { childId, type Act, type Entry } from '../entry.ts';
-import { foodCode, harvestCode } from '../lot-code.ts';
+import { type Act, childId, type Entry } from '../entry.ts';
 import { GRADES, type Grade, newLot } from '../lot.ts';
+import { foodCode, harvestCode } from '../lot-code.ts';
 import { moveGrams } from '../movement.ts';
 
 export interface Picking {
@@ -48,7 +48,9 @@ export function pickFruit(p: Picking): Entry {
   return {
     act: p.act,
     lots,
-    movements: lots.map((lot) => moveGrams({ sink: 'harvest' }, { lot: lot.id }, p.gradeG[lot.grade as Grade] as number)),
+    movements: lots.map((lot) =>
+      moveGrams({ sink: 'harvest' }, { lot: lot.id }, p.gradeG[lot.grade as Grade] as number),
+    ),
     changes: [],
   };
 }

@@ -1,7 +1,7 @@
 /** Something bought (or there at the start) comes in as a receipt lot: one step back, with supplier and date. */
 import { type Act, childId, type Entry } from '../entry.ts';
-import { receiptCode } from '../lot-code.ts';
 import { type LotKind, type LotUnit, newLot } from '../lot.ts';
+import { receiptCode } from '../lot-code.ts';
 
 export interface Receipt {
   act: Act;
@@ -41,7 +41,9 @@ export function receiveSupply(r: Receipt): Entry {
   return {
     act: r.act,
     lots: [lot],
-    movements: [{ from: { sink: source }, to: { lot: lot.id }, qty: r.qty, grams: r.unit === 'g' ? r.qty : null, piece: null }],
+    movements: [
+      { from: { sink: source }, to: { lot: lot.id }, qty: r.qty, grams: r.unit === 'g' ? r.qty : null, piece: null },
+    ],
     changes: [],
   };
 }

@@ -2,16 +2,22 @@ import { randomUUID } from 'node:crypto';
 import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
 import { AnswerHeading } from '#components/answer-heading.tsx';
+import { batchAnswer } from '#components/batch-answer.ts';
 import { BatchCardView } from '#components/batch-card.tsx';
 import { Problem } from '#components/problem.tsx';
-import { batchAnswer } from '#components/batch-answer.ts';
 import { readBatch } from '#lib/usecases/read-batches.ts';
 import { placeContext } from '../../../place-context.ts';
 import { fill, process, read, seal } from '../actions.ts';
 
 export const metadata: Metadata = { title: 'Batch' };
 
-export default async function BatchPage({ params, searchParams }: { params: Promise<{ code: string }>; searchParams: Promise<{ said?: string; refused?: string }> }) {
+export default async function BatchPage({
+  params,
+  searchParams,
+}: {
+  params: Promise<{ code: string }>;
+  searchParams: Promise<{ said?: string; refused?: string }>;
+}) {
   const context = await placeContext();
   const [{ code }, { said, refused }] = await Promise.all([params, searchParams]);
   const view = await readBatch(context, decodeURIComponent(code));
@@ -21,7 +27,12 @@ export default async function BatchPage({ params, searchParams }: { params: Prom
       <AnswerHeading {...batchAnswer(view)} />
       {refused ? <Problem title="Not taken">{refused}</Problem> : null}
       {said ? <p role="status">{said}</p> : null}
-      <BatchCardView view={view} actions={{ read, fill, process, seal }} ids={Array.from({ length: 5 }, () => randomUUID())} renderedAt={Date.now()} />
+      <BatchCardView
+        view={view}
+        actions={{ read, fill, process, seal }}
+        ids={Array.from({ length: 5 }, () => randomUUID())}
+        renderedAt={Date.now()}
+      />
     </>
   );
 }

@@ -11,15 +11,22 @@ import { start } from '../actions.ts';
 
 export const metadata: Metadata = { title: 'New batch' };
 
-export default async function NewBatchPage({ searchParams }: { searchParams: Promise<Record<string, string | string[] | undefined>> }) {
+export default async function NewBatchPage({
+  searchParams,
+}: {
+  searchParams: Promise<Record<string, string | string[] | undefined>>;
+}) {
   const context = await placeContext();
   const typed = await searchParams;
   const lots = [typed.lot ?? []].flat();
   if (!typed.recipe) {
     return (
       <>
-        <AnswerHeading answer="What shall be made?" sub="Tick the fruit; the book shows what it may become in this kitchen, and where it would go." />
-        <BatchChooser {...await readChooser(context, lots)} />
+        <AnswerHeading
+          answer="What shall be made?"
+          sub="Tick the fruit; the book shows what it may become in this kitchen, and where it would go."
+        />
+        <BatchChooser {...(await readChooser(context, lots))} />
       </>
     );
   }
@@ -29,7 +36,7 @@ export default async function NewBatchPage({ searchParams }: { searchParams: Pro
       <>
         <AnswerHeading answer="This batch cannot be worked out yet" />
         <Problem title="Not worked out">{sheet.refused}</Problem>
-        <BatchChooser {...await readChooser(context, lots)} />
+        <BatchChooser {...(await readChooser(context, lots))} />
       </>
     );
   }

@@ -11,14 +11,23 @@ import { takeFromLine } from '../actions.ts';
 
 export const metadata: Metadata = { title: 'A line of the pantry' };
 
-export default async function LinePage({ params, searchParams }: { params: Promise<{ line: string }>; searchParams: Promise<{ said?: string; refused?: string }> }) {
+export default async function LinePage({
+  params,
+  searchParams,
+}: {
+  params: Promise<{ line: string }>;
+  searchParams: Promise<{ said?: string; refused?: string }>;
+}) {
   const context = await placeContext();
   const { line } = await params;
   const [view, { said, refused }] = await Promise.all([readLine(context, line), searchParams]);
   if (!view) notFound();
   return (
     <>
-      <AnswerHeading answer={`${view.line}: ${view.kinds.map((k) => counted(k.count, k.label)).join(', ')}`} sub="Numbered jars, the oldest first to go." />
+      <AnswerHeading
+        answer={`${view.line}: ${view.kinds.map((k) => counted(k.count, k.label)).join(', ')}`}
+        sub="Numbered jars, the oldest first to go."
+      />
       {refused ? <Problem title="Not taken">{refused}</Problem> : null}
       {said ? <p role="status">{said}</p> : null}
       <LinePieces slug={view.slug} pieces={view.pieces} action={takeFromLine} id={randomUUID()} />

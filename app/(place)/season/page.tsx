@@ -1,0 +1,20 @@
+import type { Metadata } from 'next';
+import { AnswerHeading } from '#components/answer-heading.tsx';
+import { SeasonRun } from '#components/season-run.tsx';
+import { SeasonTrays } from '#components/season-trays.tsx';
+import { readSeason } from '#lib/usecases/season-view.ts';
+import { placeContext } from '../../place-context.ts';
+
+export const metadata: Metadata = { title: 'Season' };
+
+export default async function SeasonPage() {
+  const context = await placeContext();
+  const view = await readSeason(context);
+  return (
+    <>
+      <AnswerHeading answer={view.answer} sub={view.sub} />
+      {view.whole ? null : <SeasonRun action="/api/season" early={view.state === 'ready'} />}
+      <SeasonTrays view={view} />
+    </>
+  );
+}

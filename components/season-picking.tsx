@@ -1,0 +1,86 @@
+import type { PlainDate } from '#lib/units/plain-date.ts';
+import { DataTable } from './data-table.tsx';
+import { colouredFoods } from './fruit-colour.ts';
+import { HarvestCurve } from './harvest-curve.tsx';
+import styles from './season-picking.module.css';
+
+export type SeasonPickingProps = {
+  rows: readonly {
+    id: string;
+    label: string;
+    code: string;
+    foodId: string;
+    soon: boolean;
+    pickedKg: string;
+    comingKg: string;
+    middle: string;
+    sentence: string;
+    because: string;
+    picked: readonly { day: PlainDate; kg: number }[];
+    coming: readonly { day: PlainDate; p10: number; p25: number; p50: number; p75: number; p90: number }[];
+  }[];
+};
+
+/** Curves drawn at once; the others of the season open beneath them. */
+const DRAWN = 6;
+const COLOURED = new Set(colouredFoods());
+
+/** Crops being picked as curves, the others as a table. */
+export function SeasonPicking({ rows }: SeasonPickingProps) {
+  const soon = rows.filter((r) => r.soon);
+  const later = rows.filter((r) => !r.soon);
+  return (
+    <>
+      <Curves rows={soon.slice(0, DRAWN)} />
+      {soon.length > DRAWN ? (
+        <details className={styles.more}>
+          <summary>
+            {soon
+              .slice(DRAWN)
+              .map((r) => r.label)
+              .join(', ')}
+          </summary>
+          <Curves rows={soon.slice(DRAWN)} />
+        </details>
+      ) : null}
+      {later.length > 0 ? (
+        <DataTable
+          caption={soon.length > 0 ? 'Later crops' : 'No crop is being picked yet. What may come:'}
+          columns={[
+            { key: 'crop', label: 'Crop' },
+            { key: 'coming', label: 'To come, 8 seasons in 10', numeric: true },
+            { key: 'middle', label: 'Half ripe by', numeric: true },
+            { key: 'why', label: 'Why' },
+          ]}
+          rows={later.map((r) => ({
+            id: r.id,
+            cells: { crop: r.label, coming: r.comingKg, middle: r.middle, why: r.because },
+          }))}
+        />
+      ) : null}
+    </>
+  );
+}
+
+function Curves({ rows }: SeasonPickingProps) {
+  if (rows.length === 0) return null;
+  return (
+    <div className={styles.curves}>
+      {rows.map((r) => (
+        <div key={r.id}>
+          <HarvestCurve
+            cropId={COLOURED.has(r.code) ? r.code : r.foodId}
+            cropLabel={r.label}
+            picked={r.picked}
+            coming={r.coming}
+            sentence={r.sentence}
+          />
+          <details className={styles.more}>
+            <summary>Why so much</summary>
+            <p>{r.because}</p>
+          </details>
+        </div>
+      ))}
+    </div>
+  );
+}

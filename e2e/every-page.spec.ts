@@ -1,0 +1,70 @@
+import { AxeBuilder } from '@axe-core/playwright';
+import { expect, test } from 'playwright/test';
+import { enterDemo, freshDemoOn } from './ui.ts';
+
+const PAGES = [
+  '/',
+  '/harvest',
+  '/plan',
+  '/batches',
+  '/batches/new',
+  '/set-asides',
+  '/pantry',
+  '/pantry/apple-butter',
+  '/season',
+  '/trace',
+  '/trace?code=damson',
+  '/place',
+];
+
+/** Every page: an answer sentence, no sideways scroll, nothing axe objects to. */
+test.describe('every page of the demonstration', () => {
+  test.beforeAll(async ({ browser }) => {
+    test.setTimeout(120_000);
+    const page = await browser.newPage();
+    await freshDemoOn(page, '2025-09-12');
+    await page.close();
+  });
+
+  for (const path of PAGES) {
+    test(`${path} answers its question and can be used by everyone`, async ({ page }) => {
+      const faults: string[] = [];
+      page.on('pageerror', (error) => faults.push(String(error)));
+      page.on('console', (message) => message.type() === 'error' && faults.push(message.text()));
+      await enterDemo(page);
+      await page.goto(path);
+      await expect(page.locator('h1')).toHaveText(/\S/);
+      expect(await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth)).toBeLessThanOrEqual(
+        0,
+      );
+      const scan = await new AxeBuilder({ page })
+        .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'])
+        .analyze();
+      expect(scan.violations.map((v) => `${v.id}: ${v.nodes.map((n) => n.target.join(' ')).join(' | ')}`)).toEqual([]);
+      expect(faults).toEqual([]);
+    });
+  }
+
+  test('a page that does not exist says so and leads back', async ({ page }) => {
+    await enterDemo(page);
+    const answer = await page.goto('/trace/NO-SUCH-LOT');
+    expect(answer?.status()).toBe(404);
+    await expect(page.locator('h1')).toHaveText(/There is no such page, jar or batch here/);
+  });
+});
+
+test('an empty place of one’s own says on every page what to do first', async ({ page }) => {
+  await page.goto('/welcome');
+  await page.getByLabel(/What is it called/).fill('Tester’s garden');
+  await page.getByLabel(/How high/).fill('1345');
+  await page.getByLabel(/^In/).selectOption('ft');
+  await page.getByRole('button', { name: 'Start empty' }).click();
+  await expect(page.getByText('No fruit is waiting').first()).toBeVisible();
+  for (const path of ['/harvest', '/plan', '/batches', '/set-asides', '/pantry', '/season', '/place']) {
+    const answer = await page.goto(path);
+    expect(answer?.status(), path).toBe(200);
+    await expect(page.locator('h1')).toHaveText(/\S/);
+    await expect(page.locator('body')).not.toContainText('Wrenlatch');
+  }
+  await expect(page.locator('main')).toContainText('410 m above the sea');
+});

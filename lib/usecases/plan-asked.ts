@@ -1,0 +1,56 @@
+/** What a person asked of the plan, as it stands in the address of the page: hours today, batches to keep, recipes to leave out. */
+import { z } from 'zod';
+import type { PlanPin } from '#lib/plan/instance.ts';
+import { addDays, daysBetween, isPlainDate, type PlainDate } from '#lib/units/plain-date.ts';
+
+export interface PlanAsked {
+  /** Free hours today, all people together; null = as the week says. */
+  hours: number | null;
+  keep: readonly { recipe: string; day: PlainDate; batches: number }[];
+  without: readonly string[];
+}
+
+export const NOTHING_ASKED: PlanAsked = { hours: null, keep: [], without: [] };
+const MOST_HOURS = 24;
+
+const typedHours = z.preprocess(
+  (v) => (typeof v === 'string' ? v.trim().replace(',', '.') : v),
+  z.union([z.literal('').transform(() => null), z.coerce.number().min(0).max(MOST_HOURS)]),
+);
+const list = (v: unknown): string[] => [v ?? []].flat().filter((x): x is string => typeof x === 'string');
+
+/** Reads what it can; what it cannot read is left out, and hours out of range are named. */
+export function planAsked(typed: Record<string, unknown>): { asked: PlanAsked; wrong: string | null } {
+  const hours = typedHours.safeParse(typed.hours ?? '');
+  const keep = list(typed.keep).flatMap((text) => {
+    const [, recipe, day, batches] = /^([a-z0-9-]+)@(\d{4}-\d{2}-\d{2})\*(\d)$/.exec(text) ?? [];
+    return recipe && day && isPlainDate(day) && Number(batches) > 0 ? [{ recipe, day, batches: Number(batches) }] : [];
+  });
+  const without = [...new Set(list(typed.without).filter((x) => /^[a-z0-9-]+$/.test(x)))].sort();
+  return {
+    asked: { hours: hours.success ? hours.data : null, keep: keep.filter((k) => !without.includes(k.recipe)), without },
+    wrong: hours.success ? null : `Hours free today are a number from 0 to ${MOST_HOURS}.`,
+  };
+}
+
+/** The same as an address query, in one order, so that equal askings are one address. */
+export function planQuery(a: PlanAsked): string {
+  const q = new URLSearchParams();
+  if (a.hours !== null) q.set('hours', String(a.hours));
+  for (const k of [...a.keep].sort((x, y) => (x.day + x.recipe < y.day + y.recipe ? -1 : 1)))
+    q.append('keep', `${k.recipe}@${k.day}*${k.batches}`);
+  for (const w of a.without) q.append('without', w);
+  return q.toString();
+}
+
+export const planHref = (a: PlanAsked): string => {
+  const query = planQuery(a);
+  return query ? `/plan?${query}` : '/plan';
+};
+
+export const pinsOf = (a: PlanAsked, today: PlainDate, horizon: number): PlanPin[] =>
+  a.keep
+    .map((k) => ({ recipe: k.recipe, day: daysBetween(today, k.day), batches: k.batches }))
+    .filter((p) => p.day >= 0 && p.day < horizon);
+
+export const dayOfPlan = (today: PlainDate, day: number): PlainDate => addDays(today, day);

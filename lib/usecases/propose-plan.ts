@@ -1,0 +1,189 @@
+/**
+ * The plan of a place as it stands now: a careful person's plan at once, and beside it the best one found earlier for exactly
+ * these data. Reading writes nothing.
+ */
+import { createHash } from 'node:crypto';
+import { checkPlan, type PlanCheck } from '#lib/plan/check-plan.ts';
+import { greedyPlan } from '#lib/plan/greedy-plan.ts';
+import type { FormerPlan, PlanInstance } from '#lib/plan/instance.ts';
+import type { LimitPrice } from '#lib/plan/limit-prices.ts';
+import type { Plan } from '#lib/plan/plan.ts';
+import { choosePlan, loadPlan, type StoredPlan, savePlan } from '#lib/store/plan-store.ts';
+import { addDays, daysBetween, type PlainDate } from '#lib/units/plain-date.ts';
+import type { Context } from './context.ts';
+import { type PlanAsked, pinsOf, planQuery } from './plan-asked.ts';
+import { expectedPicks } from './plan-expected.ts';
+import { planInstance } from './plan-instance.ts';
+import { batchesAhead } from './season-plan.ts';
+
+/** Days planned. Two weeks: beyond it the harvest is a guess. */
+export const HORIZON = 14;
+/** Money per batch moved against the plan chosen on an earlier day: a tenth of a good batch. Estimate. */
+const CHANGE_WEIGHT = 1;
+/** Changes whenever equal data would be planned otherwise. */
+const PLAN_VERSION = 'plan-1';
+
+/** What is kept of a search. */
+export interface FoundPlan {
+  plan: Plan;
+  worth: number;
+  bound: number | null;
+  gap: number | null;
+  status: string;
+  seconds: number;
+  nodes: number;
+  seed: number;
+  solver: string;
+  prices: readonly LimitPrice[];
+}
+
+export interface Proposal {
+  instance: PlanInstance;
+  /** Name of the data: equal data, equal name. */
+  hash: string;
+  byHand: { plan: Plan; check: PlanCheck };
+  /** The best found for these data, checked again; null when nothing was searched. */
+  found: (FoundPlan & { check: PlanCheck }) | null;
+  /** A found plan that did not pass the check is not shown; this says so. */
+  spoilt: string | null;
+  /** The plan in force, whatever data it was made for. */
+  chosen: { id: string; day: PlainDate; createdAt: string } | null;
+}
+
+export const planId = (placeId: string, hash: string, which: 'found' | 'by-hand'): string =>
+  `${placeId}:plan:${hash}:${which}`;
+
+/** Null where there is no fruit, neither there nor coming. */
+export async function proposePlan(ctx: Context, asked: PlanAsked): Promise<Proposal | null> {
+  const chosen = await chosenPlan(ctx);
+  const instance = await instanceOf(ctx, asked, chosen);
+  if (instance.lots.length === 0) return null;
+  const hash = planHash(instance);
+  const plan = greedyPlan(instance);
+  const stored = await loadPlan(ctx.db, ctx.place.id, planId(ctx.place.id, hash, 'found'));
+  return {
+    instance,
+    hash,
+    byHand: { plan, check: checkPlan(instance, plan) },
+    ...checkedFind(instance, (stored?.result as FoundPlan | undefined) ?? null),
+    chosen: chosen ? { id: chosen.id, day: chosen.day, createdAt: chosen.createdAt } : null,
+  };
+}
+
+export const planHash = (instance: PlanInstance): string =>
+  createHash('sha256')
+    .update(`${PLAN_VERSION} ${JSON.stringify(instance)}`)
+    .digest('hex')
+    .slice(0, 32);
+
+/** A plan is shown only when every limit, added up again from the data, holds or is priced. */
+export function checkedFind(instance: PlanInstance, found: FoundPlan | null): Pick<Proposal, 'found' | 'spoilt'> {
+  if (!found) return { found: null, spoilt: null };
+  const check = checkPlan(instance, found.plan);
+  if (check.consistent) return { found: { ...found, check }, spoilt: null };
+  const first = check.breaches.find((b) => !b.priced);
+  return {
+    found: null,
+    spoilt: `A plan that was found did not pass the second count (${first?.rule ?? 'a limit'}), so the plain plan is shown.`,
+  };
+}
+
+async function instanceOf(ctx: Context, asked: PlanAsked, chosen: StoredPlan | null): Promise<PlanInstance> {
+  const expected = await expectedPicks(ctx, HORIZON);
+  const pins = pinsOf(asked, ctx.today, HORIZON);
+  const former = formerOf(ctx, chosen);
+  return planInstance(ctx, {
+    horizon: HORIZON,
+    expected,
+    pins,
+    without: asked.without,
+    hoursToday: asked.hours,
+    ...(former ? { former } : {}),
+  });
+}
+
+/** Batches still ahead of a plan chosen on an earlier day hold the new one steady; one chosen today is being looked at again. */
+function formerOf(ctx: Context, chosen: StoredPlan | null): FormerPlan | null {
+  if (!chosen || chosen.day >= ctx.today || chosen.day < addDays(ctx.today, -HORIZON)) return null;
+  const batches = batchesAhead(chosen, ctx.today)
+    .map((b) => ({ recipe: b.recipeId, day: daysBetween(ctx.today, b.day), batches: b.batches }))
+    .filter((b) => b.day < HORIZON);
+  return batches.length > 0 ? { batches, weight: CHANGE_WEIGHT } : null;
+}
+
+async function chosenPlan(ctx: Context): Promise<StoredPlan | null> {
+  const row = await ctx.db.plan.findFirst({
+    where: { placeId: ctx.place.id, chosen: true, day: { lte: ctx.today } },
+    orderBy: [{ day: 'desc' }, { createdAt: 'desc' }],
+    select: { id: true },
+  });
+  return row ? loadPlan(ctx.db, ctx.place.id, row.id) : null;
+}
+
+/** Keeps what a search found: the data it was found for, seed, solver, seconds and bound with it. */
+export async function keepFound(
+  ctx: Context,
+  p: { instance: PlanInstance; hash: string; asked: PlanAsked },
+  found: FoundPlan,
+): Promise<void> {
+  const id = planId(ctx.place.id, p.hash, 'found');
+  const before = await loadPlan(ctx.db, ctx.place.id, id);
+  await savePlan(ctx.db, ctx.place.id, storedOf(ctx, p, { id, chosen: before?.chosen ?? false, found }));
+}
+
+type Keeping = { id: string; chosen: boolean; found: FoundPlan };
+
+const storedOf = (
+  ctx: Context,
+  p: { instance: PlanInstance; hash: string; asked: PlanAsked },
+  k: Keeping,
+): StoredPlan => ({
+  id: k.id,
+  day: ctx.today,
+  createdAt: ctx.enteredAt.toISOString(),
+  state: k.found.status,
+  options: {
+    inputHash: p.hash,
+    asked: planQuery(p.asked),
+    seed: k.found.seed,
+    seconds: k.found.seconds,
+    bound: k.found.bound,
+    horizon: p.instance.horizon,
+  },
+  snapshot: p.instance,
+  result: k.found,
+  chosen: k.chosen,
+  solver: k.found.solver,
+});
+
+/** Marks a plan as the one to go by. Refused when fruit, stores or hours have changed since it was shown. */
+export async function chooseProposal(
+  ctx: Context,
+  asked: PlanAsked,
+  shown: { hash: string; which: 'found' | 'by-hand' },
+): Promise<{ said: string } | { refused: string }> {
+  const p = await proposePlan(ctx, asked);
+  if (!p || p.hash !== shown.hash)
+    return { refused: 'Fruit, stores or hours have changed since this plan was shown. Look at the new one first.' };
+  const id = planId(ctx.place.id, p.hash, shown.which);
+  if (shown.which === 'found' && !p.found) return { refused: 'That plan is not kept any more.' };
+  const worth = p.byHand.check.worth.total;
+  const byHand: FoundPlan = {
+    plan: p.byHand.plan,
+    worth,
+    bound: null,
+    gap: null,
+    status: 'by hand',
+    seconds: 0,
+    nodes: 0,
+    seed: 0,
+    solver: 'by hand',
+    prices: [],
+  };
+  await ctx.db.$transaction(async (tx) => {
+    if (shown.which === 'by-hand')
+      await savePlan(tx, ctx.place.id, storedOf(ctx, { ...p, asked }, { id, chosen: true, found: byHand }));
+    await choosePlan(tx, ctx.place.id, id);
+  });
+  return { said: 'This is the plan to go by now.' };
+}
