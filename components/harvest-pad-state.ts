@@ -14,6 +14,8 @@ export type PadRow = {
   /** What this row usually gives at one picking in this week; null when it is not known. */
   readonly usualKg: number | null;
   readonly usualContainer: string | null;
+  /** Its fruit ripens about now; others stand behind "other rows". Left out: yes. */
+  readonly inSeason?: boolean;
 };
 type Typed = { readonly text: string; readonly unit: MassUnit };
 export type PadState = {

@@ -20,24 +20,35 @@ export function HarvestRows({ rows, chosen, tap }: HarvestRowsProps) {
       </div>
     );
   }
+  const ripe = rows.filter((r) => r.inSeason !== false);
+  const others = rows.filter((r) => r.inSeason === false);
+  const tile = (row: PadRow) => (
+    <button
+      key={row.id}
+      type="button"
+      className={styles.tile}
+      aria-pressed={row.id === chosen?.id}
+      onClick={() => {
+        tap({ do: 'row', row });
+        setOpen(false);
+      }}
+    >
+      <RowName row={row} />
+    </button>
+  );
   return (
-    <fieldset className={styles.rows}>
-      <legend>Which row?</legend>
-      {rows.map((row) => (
-        <button
-          key={row.id}
-          type="button"
-          className={styles.tile}
-          aria-pressed={row.id === chosen?.id}
-          onClick={() => {
-            tap({ do: 'row', row });
-            setOpen(false);
-          }}
-        >
-          <RowName row={row} />
-        </button>
-      ))}
-    </fieldset>
+    <>
+      <fieldset className={styles.rows}>
+        <legend>Which row?</legend>
+        {ripe.map(tile)}
+      </fieldset>
+      {others.length > 0 ? (
+        <details className={styles.others} open={ripe.length === 0}>
+          <summary>Rows out of season</summary>
+          <div className={styles.rows}>{others.map(tile)}</div>
+        </details>
+      ) : null}
+    </>
   );
 }
 

@@ -16,6 +16,7 @@ export type SeasonPickingProps = {
     middle: string;
     sentence: string;
     because: string;
+    restsOn: string;
     picked: readonly { day: PlainDate; kg: number }[];
     coming: readonly { day: PlainDate; p10: number; p25: number; p50: number; p75: number; p90: number }[];
   }[];
@@ -34,31 +35,44 @@ export function SeasonPicking({ rows }: SeasonPickingProps) {
       <Curves rows={soon.slice(0, DRAWN)} />
       {soon.length > DRAWN ? (
         <details className={styles.more}>
-          <summary>
-            {soon
-              .slice(DRAWN)
-              .map((r) => r.label)
-              .join(', ')}
-          </summary>
+          <summary>{soon.length - DRAWN} more being picked or about to be</summary>
           <Curves rows={soon.slice(DRAWN)} />
         </details>
       ) : null}
-      {later.length > 0 ? (
-        <DataTable
-          caption={soon.length > 0 ? 'Later crops' : 'No crop is being picked yet. What may come:'}
-          columns={[
-            { key: 'crop', label: 'Crop' },
-            { key: 'coming', label: 'To come, 8 seasons in 10', numeric: true },
-            { key: 'middle', label: 'Half ripe by', numeric: true },
-            { key: 'why', label: 'Why' },
-          ]}
-          rows={later.map((r) => ({
-            id: r.id,
-            cells: { crop: r.label, coming: r.comingKg, middle: r.middle, why: r.because },
-          }))}
-        />
+      {later.length > 0 && soon.length > 0 ? (
+        <details className={styles.more}>
+          <summary>
+            {later.length} later {later.length === 1 ? 'crop' : 'crops'}
+          </summary>
+          <Later rows={later} />
+        </details>
+      ) : null}
+      {later.length > 0 && soon.length === 0 ? (
+        <>
+          <p>No crop is being picked. What the year ahead may bring:</p>
+          <Later rows={later} />
+        </>
       ) : null}
     </>
+  );
+}
+
+function Later({ rows }: SeasonPickingProps) {
+  return (
+    <DataTable
+      caption="Later crops"
+      hideCaption
+      columns={[
+        { key: 'crop', label: 'Crop' },
+        { key: 'coming', label: 'To come, 8 seasons in 10' },
+        { key: 'middle', label: 'Half ripe by' },
+        { key: 'why', label: 'Rests on' },
+      ]}
+      rows={rows.map((r) => ({
+        id: r.id,
+        cells: { crop: r.label, coming: r.comingKg, middle: r.middle, why: r.restsOn },
+      }))}
+    />
   );
 }
 

@@ -1,0 +1,239 @@
+import Link from 'next/link';
+import { counted, kilograms } from '#lib/units/format.ts';
+import type { PlainDate } from '#lib/units/plain-date.ts';
+import { Button } from './button.tsx';
+import { Field } from './field.tsx';
+import type { FormAction } from './form-action.ts';
+import { LinkButton } from './link-button.tsx';
+import { type PlanBlock, PlanBoard, type PlanTrack } from './plan-board.tsx';
+import { PlanCard } from './plan-card.tsx';
+import { type PlanDay, PlanDays } from './plan-days.tsx';
+import { PlanSearch, type SearchReport } from './plan-search.tsx';
+import styles from './plan-view.module.css';
+import { Problem } from './problem.tsx';
+import { Tray } from './tray.tsx';
+import { TrayTable } from './tray-table.tsx';
+
+type Facts = {
+  worth: number;
+  keptKg: number;
+  cookedKg: number;
+  outKg: number;
+  freshKg: number;
+  lost: readonly { name: string; kg: number }[];
+  lostKg: number;
+  jars: readonly { id: string; label: string; count: number }[];
+  batches: number;
+  minutes: number;
+  lidsLeft: number;
+  lidsBought: number;
+  sugarLeftKg: number;
+  shelfFreeL: number;
+  freezerFreeL: number;
+  powder: { madeG: number; usedG: number; leftG: number };
+  limit: { words: string; days: number } | null;
+};
+
+export type PlanViewProps = {
+  view: {
+    hash: string;
+    query: string;
+    asked: {
+      hours: string;
+      keep: readonly { label: string; href: string }[];
+      without: readonly { label: string; href: string }[];
+    };
+    usualHoursToday: number;
+    wrong: string | null;
+    spoilt: string | null;
+    clashes: readonly string[];
+    cards: readonly {
+      which: 'found' | 'by-hand';
+      title: string;
+      facts: Facts;
+      gap: number | null;
+      gain: number | null;
+      chosen: boolean;
+      shown: boolean;
+      href: string;
+    }[];
+    shownTitle: string;
+    days: readonly (PlanDay & { day: PlainDate; blocks: readonly Omit<PlanBlock, 'day'>[] })[];
+    tracks: readonly PlanTrack[];
+    job: SearchReport;
+    firstSeconds: number;
+    searched: { seconds: number; solver: string; status: string } | null;
+    earlier: string | null;
+  };
+  choose: FormAction;
+  said: string | null;
+  refused: string | null;
+};
+
+/** Litres in a half-pint, for saying room in jars. */
+const HALF_PINT_L = 0.2366;
+const PROVEN_GAP = 0.0005;
+
+/** The plans side by side with the search beside them, then one of them day by day. */
+export function PlanView({ view, choose, said, refused }: PlanViewProps) {
+  const found = view.cards.find((c) => c.which === 'found');
+  return (
+    <>
+      {refused ? <Problem title="Not chosen">{refused}</Problem> : null}
+      {view.wrong ? <Problem title="Not read">{view.wrong}</Problem> : null}
+      {view.spoilt ? <Problem title="Plain plan shown">{view.spoilt}</Problem> : null}
+      {view.clashes.length > 0 ? (
+        <Problem title="This does not fit together">
+          {view.clashes.join('; ')}. Let go of one of the kept batches, or give it more hours.
+        </Problem>
+      ) : null}
+      {said ? <p role="status">{said}</p> : null}
+      {view.earlier ? <p>{view.earlier}</p> : null}
+      <TrayTable columns="equal">
+        {view.cards.map((c) => (
+          <PlanCard
+            key={c.which}
+            title={c.title}
+            gramsKept={c.facts.keptKg * 1000}
+            gramsLost={c.facts.lostKg * 1000}
+            jars={c.facts.jars.map((j) => ({ label: j.label, count: j.count }))}
+            lidsLeft={c.facts.lidsLeft}
+            minutes={c.facts.minutes}
+            bindingLimit={c.facts.limit ? `${c.facts.limit.words}, on ${counted(c.facts.limit.days, 'day')}` : null}
+            gap={c.gap}
+            chosen={c.chosen}
+            action={
+              <form action={choose} className={styles.choose}>
+                <input type="hidden" name="hash" value={view.hash} />
+                <input type="hidden" name="query" value={view.query} />
+                <input type="hidden" name="which" value={c.which} />
+                {c.chosen ? null : <Button kind={c === view.cards[0] ? 'primary' : 'quiet'}>Go by this plan</Button>}
+                {c.shown ? null : (
+                  <LinkButton kind="quiet" href={c.href}>
+                    See it day by day
+                  </LinkButton>
+                )}
+              </form>
+            }
+          >
+            <CardFacts facts={c.facts} gain={c.gain} />
+          </PlanCard>
+        ))}
+        <Tray title="Better plans">
+          <PlanSearch
+            key={`${view.hash} ${view.searched?.seconds ?? 0}`}
+            query={view.query}
+            job={view.job}
+            firstSeconds={view.firstSeconds}
+            searchedSeconds={view.searched?.seconds ?? null}
+            proven={found?.gap !== null && found !== undefined && (found.gap as number) < PROVEN_GAP}
+          />
+          <form className={styles.hours} action="/plan">
+            {[...new URLSearchParams(view.query)]
+              .filter(([key]) => key !== 'hours')
+              .map(([key, value]) => (
+                <input key={`${key} ${value}`} type="hidden" name={key} value={value} />
+              ))}
+            <Field
+              name="hours"
+              label="Hours free today"
+              unit="h"
+              inputMode="decimal"
+              defaultValue={view.asked.hours}
+              placeholder={String(view.usualHoursToday)}
+              hint={
+                view.asked.hours === ''
+                  ? `As the week says: ${view.usualHoursToday} h, all people together.`
+                  : 'As you said; clear it to go by the week.'
+              }
+            />
+            <Button kind="quiet">Plan with these</Button>
+          </form>
+          <Asked title="Kept" links={view.asked.keep} undo="let go" />
+          <Asked title="Left out" links={view.asked.without} undo="bring back" />
+        </Tray>
+      </TrayTable>
+      <Tray title={`Day by day: ${view.shownTitle.charAt(0).toLowerCase()}${view.shownTitle.slice(1)}`}>
+        <PlanDays days={view.days} />
+      </Tray>
+      {view.days.some((d) => d.blocks.length > 0) ? (
+        <Tray title="Hour by hour">
+          <p className="quiet">
+            Working days from 18:00, weekends from 10:00; today from now on. Hours are estimates of the book.
+          </p>
+          <PlanBoard
+            days={view.days.filter((d) => d.blocks.length > 0).map((d) => d.day)}
+            tracks={view.tracks}
+            blocks={view.days.flatMap((d) => d.blocks.map((b) => ({ ...b, day: d.day })))}
+          />
+        </Tray>
+      ) : null}
+    </>
+  );
+}
+
+function CardFacts({ facts, gain }: { facts: Facts; gain: number | null }) {
+  const lost = facts.lost.slice(0, 4).map((l) => `${l.kg.toFixed(2)} kg ${l.name.toLowerCase()}`);
+  const more = facts.lost.length - lost.length;
+  return (
+    <ul className={styles.facts}>
+      <li>
+        {counted(facts.batches, 'batch', 'batches')}: {facts.cookedKg.toFixed(1)} kg put up
+        {facts.outKg >= 0.05 ? `, ${facts.outKg.toFixed(1)} kg given or sold` : ''}, {facts.freshKg.toFixed(1)} kg keeps
+        fresh past the two weeks.
+      </li>
+      {lost.length > 0 ? (
+        <li>
+          Lost: {lost.join(', ')}
+          {more > 0 ? `, and ${counted(more, 'other')}` : ''}.
+        </li>
+      ) : null}
+      <li>
+        After it: {kilograms(facts.sugarLeftKg * 1000)} sugar, room for {Math.floor(facts.shelfFreeL / HALF_PINT_L)}{' '}
+        half-pints on the shelf, {Math.floor(facts.freezerFreeL)} L in the freezers
+        {facts.lidsBought > 0 ? `; ${counted(facts.lidsBought, 'lid')} bought` : ''}.
+      </li>
+      {facts.powder.madeG >= 1 || facts.powder.usedG >= 1 ? (
+        <li>
+          Apple powder: {Math.round(facts.powder.madeG)} g made, {Math.round(facts.powder.usedG)} g used,{' '}
+          {Math.round(facts.powder.leftG)} g dry at the end.
+        </li>
+      ) : null}
+      <li>
+        Worth {facts.worth.toFixed(1)}
+        {gain === null
+          ? ''
+          : gain >= 0.05
+            ? `, ${gain.toFixed(1)} more than the careful rule`
+            : ', no more than the careful rule'}
+        , by the starting worths.
+      </li>
+    </ul>
+  );
+}
+
+function Asked({
+  title,
+  links,
+  undo,
+}: {
+  title: string;
+  links: readonly { label: string; href: string }[];
+  undo: string;
+}) {
+  if (links.length === 0) return null;
+  return (
+    <p className={styles.asked}>
+      <b>{title}:</b>{' '}
+      {links.map((l) => (
+        <span key={l.href}>
+          {l.label} (
+          <Link href={l.href} prefetch={false}>
+            {undo}
+          </Link>
+          ){' '}
+        </span>
+      ))}
+    </p>
+  );
+}
