@@ -7,6 +7,7 @@ import { fruitColour } from './fruit-colour.ts';
 import styles from './jar-row.module.css';
 import { JarShape } from './jar-shape.tsx';
 import { LinkButton } from './link-button.tsx';
+import list from './pantry-lines.module.css';
 import { StatusMark } from './status-mark.tsx';
 
 export type PantryLinesProps = {
@@ -35,7 +36,7 @@ export function PantryLines({ lines, takeOne, ids }: PantryLinesProps) {
       />
     );
   return (
-    <div>
+    <div className={list.lines}>
       {lines.map((l, i) => (
         <div key={l.slug} className={styles.row}>
           <svg viewBox="0 0 60 78" className={`${styles.jar} keeps-colour`} aria-hidden="true">

@@ -109,56 +109,6 @@ export function PlaceTrays({ view, items, actions, ids, id, said, refused }: Pla
             <Button kind="quiet">Bring it in</Button>
           </form>
         </Tray>
-        <Tray title="Crops and rows">
-          <DataTable
-            caption="Crops"
-            hideCaption
-            none="No crop is on record yet."
-            columns={[
-              { key: 'what', label: 'Crop' },
-              { key: 'rows', label: 'Rows' },
-              { key: 'plants', label: 'Plants', numeric: true },
-              { key: 'kg', label: 'kg in an ordinary year', numeric: true },
-              { key: 'window', label: 'Picked' },
-            ]}
-            rows={place.crops.map((c) => ({
-              id: c.id,
-              cells: {
-                what: c.label,
-                rows: [...new Set(c.plantings.map((p) => p.row))].join(', '),
-                plants: counted(c.count, c.unit),
-                kg: Math.round((c.count * c.gPerUnit) / 1000),
-                window: `${c.windowFrom} to ${c.windowTo}`,
-              },
-            }))}
-          />
-          <details className={styles.more}>
-            <summary>Add a crop</summary>
-            <form action={actions.addCrop}>
-              <Field
-                as="select"
-                name="foodId"
-                label="Fruit"
-                required
-                options={view.foods.map((f) => ({ value: f.id, label: f.name }))}
-              />
-              <Field name="label" label="What you call it" required maxLength={60} />
-              <Field name="row" label="Row" hint="As on the stake: A3, E1" required maxLength={12} />
-              <Field name="count" label="How many" inputMode="numeric" required />
-              <Field
-                as="select"
-                name="unit"
-                label="of"
-                required
-                options={['tree', 'bush', 'plant', 'crown', 'metre of row'].map((u) => ({ value: u, label: u }))}
-              />
-              <Field name="kgPerUnit" label="Kilograms of each in an ordinary year" inputMode="decimal" required />
-              <Field name="windowFrom" type="date" label="First picking day, last year or this" required />
-              <Field name="windowTo" type="date" label="Last picking day" required />
-              <Button kind="quiet">Add the crop</Button>
-            </form>
-          </details>
-        </Tray>
         <Tray title="Stores and containers">
           <DataTable
             caption="Stores"
@@ -188,6 +138,56 @@ export function PlaceTrays({ view, items, actions, ids, id, said, refused }: Pla
           </p>
         </Tray>
       </TrayTable>
+      <Tray title="Crops and rows">
+        <DataTable
+          caption="Crops"
+          hideCaption
+          none="No crop is on record yet."
+          columns={[
+            { key: 'what', label: 'Crop' },
+            { key: 'rows', label: 'Rows' },
+            { key: 'plants', label: 'Plants', numeric: true },
+            { key: 'kg', label: 'kg in an ordinary year', numeric: true },
+            { key: 'window', label: 'Picked' },
+          ]}
+          rows={place.crops.map((c) => ({
+            id: c.id,
+            cells: {
+              what: c.label,
+              rows: [...new Set(c.plantings.map((p) => p.row))].join(', '),
+              plants: counted(c.count, c.unit),
+              kg: Math.round((c.count * c.gPerUnit) / 1000),
+              window: `${c.windowFrom} to ${c.windowTo}`,
+            },
+          }))}
+        />
+        <details className={styles.more}>
+          <summary>Add a crop</summary>
+          <form action={actions.addCrop}>
+            <Field
+              as="select"
+              name="foodId"
+              label="Fruit"
+              required
+              options={view.foods.map((f) => ({ value: f.id, label: f.name }))}
+            />
+            <Field name="label" label="What you call it" required maxLength={60} />
+            <Field name="row" label="Row" hint="As on the stake: A3, E1" required maxLength={12} />
+            <Field name="count" label="How many" inputMode="numeric" required />
+            <Field
+              as="select"
+              name="unit"
+              label="of"
+              required
+              options={['tree', 'bush', 'plant', 'crown', 'metre of row'].map((u) => ({ value: u, label: u }))}
+            />
+            <Field name="kgPerUnit" label="Kilograms of each in an ordinary year" inputMode="decimal" required />
+            <Field name="windowFrom" type="date" label="First picking day, last year or this" required />
+            <Field name="windowTo" type="date" label="Last picking day" required />
+            <Button kind="quiet">Add the crop</Button>
+          </form>
+        </details>
+      </Tray>
     </>
   );
 }

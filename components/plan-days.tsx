@@ -16,7 +16,7 @@ export type PlanDayBatch = {
   kg: number;
   fruit: readonly { name: string; kg: number }[];
   jars: readonly { label: string; count: number }[];
-  litres: number;
+  made: string;
   goes: 'shelf' | 'freezer' | 'fridge' | 'dry';
   sugarKg: number;
   lots: readonly { code: string; kg: number }[];
@@ -99,10 +99,7 @@ function Batch({ batch: b }: { batch: PlanDayBatch }) {
       <p>
         {b.fruit.map((f) => `${kilograms(f.kg * 1000)} ${f.name.toLowerCase()}`).join(', ')}
         {b.sugarKg >= 0.005 ? `, ${kilograms(b.sugarKg * 1000)} sugar` : ''}:{' '}
-        {b.jars.length > 0
-          ? b.jars.map((j) => counted(j.count, `${j.label} jar`)).join(', ')
-          : `about ${b.litres.toFixed(1)} L`}
-        , {GOES[b.goes]}.
+        {b.jars.length > 0 ? b.jars.map((j) => counted(j.count, `${j.label} jar`)).join(', ') : b.made}, {GOES[b.goes]}.
       </p>
       <p className={styles.quiet}>
         {b.lots.length > 0

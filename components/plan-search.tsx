@@ -75,6 +75,8 @@ export function PlanSearch({ query, job, firstSeconds, searchedSeconds, proven }
   }, [running, report.id, router]);
 
   const stop = () => void fetch(`/api/plan/${report.id}`, { method: 'DELETE' });
+  if (searchedSeconds === null && (report.state === 'done' || report.state === 'stopped'))
+    return <p aria-live="polite">A better plan is found; it is being laid out.</p>;
   if (running)
     return (
       <div className={styles.search} aria-live="polite">

@@ -89,6 +89,43 @@ export function PlanView({ view, choose, said, refused }: PlanViewProps) {
       ) : null}
       {said ? <p role="status">{said}</p> : null}
       {view.earlier ? <p>{view.earlier}</p> : null}
+      <TrayTable columns="one">
+        <Tray title="Better plans">
+          <div className={styles.search}>
+            <PlanSearch
+              key={`${view.hash} ${view.searched?.seconds ?? 0}`}
+              query={view.query}
+              job={view.job}
+              firstSeconds={view.firstSeconds}
+              searchedSeconds={view.searched?.seconds ?? null}
+              proven={found?.gap !== null && found !== undefined && (found.gap as number) < PROVEN_GAP}
+            />
+            <form className={styles.hours} action="/plan">
+              {[...new URLSearchParams(view.query)]
+                .filter(([key]) => key !== 'hours')
+                .map(([key, value]) => (
+                  <input key={`${key} ${value}`} type="hidden" name={key} value={value} />
+                ))}
+              <Field
+                name="hours"
+                label="Hours free today"
+                unit="h"
+                inputMode="decimal"
+                defaultValue={view.asked.hours}
+                placeholder={String(view.usualHoursToday)}
+                hint={
+                  view.asked.hours === ''
+                    ? `As the week says: ${view.usualHoursToday} h, all people together.`
+                    : 'As you said; clear it to go by the week.'
+                }
+              />
+              <Button kind="quiet">Plan with these</Button>
+            </form>
+          </div>
+          <Asked title="Kept" links={view.asked.keep} undo="let go" />
+          <Asked title="Left out" links={view.asked.without} undo="bring back" />
+        </Tray>
+      </TrayTable>
       <TrayTable columns="equal">
         {view.cards.map((c) => (
           <PlanCard
@@ -119,56 +156,41 @@ export function PlanView({ view, choose, said, refused }: PlanViewProps) {
             <CardFacts facts={c.facts} gain={c.gain} />
           </PlanCard>
         ))}
-        <Tray title="Better plans">
-          <PlanSearch
-            key={`${view.hash} ${view.searched?.seconds ?? 0}`}
-            query={view.query}
-            job={view.job}
-            firstSeconds={view.firstSeconds}
-            searchedSeconds={view.searched?.seconds ?? null}
-            proven={found?.gap !== null && found !== undefined && (found.gap as number) < PROVEN_GAP}
-          />
-          <form className={styles.hours} action="/plan">
-            {[...new URLSearchParams(view.query)]
-              .filter(([key]) => key !== 'hours')
-              .map(([key, value]) => (
-                <input key={`${key} ${value}`} type="hidden" name={key} value={value} />
-              ))}
-            <Field
-              name="hours"
-              label="Hours free today"
-              unit="h"
-              inputMode="decimal"
-              defaultValue={view.asked.hours}
-              placeholder={String(view.usualHoursToday)}
-              hint={
-                view.asked.hours === ''
-                  ? `As the week says: ${view.usualHoursToday} h, all people together.`
-                  : 'As you said; clear it to go by the week.'
-              }
-            />
-            <Button kind="quiet">Plan with these</Button>
-          </form>
-          <Asked title="Kept" links={view.asked.keep} undo="let go" />
-          <Asked title="Left out" links={view.asked.without} undo="bring back" />
-        </Tray>
       </TrayTable>
-      <Tray title={`Day by day: ${view.shownTitle.charAt(0).toLowerCase()}${view.shownTitle.slice(1)}`}>
-        <PlanDays days={view.days} />
-      </Tray>
-      {view.days.some((d) => d.blocks.length > 0) ? (
-        <Tray title="Hour by hour">
-          <p className="quiet">
-            Working days from 18:00, weekends from 10:00; today from now on. Hours are estimates of the book.
-          </p>
-          <PlanBoard
-            days={view.days.filter((d) => d.blocks.length > 0).map((d) => d.day)}
-            tracks={view.tracks}
-            blocks={view.days.flatMap((d) => d.blocks.map((b) => ({ ...b, day: d.day })))}
-          />
+      <TrayTable columns="one">
+        <Tray title={`Day by day: ${view.shownTitle.charAt(0).toLowerCase()}${view.shownTitle.slice(1)}`}>
+          <PlanDays days={view.days} />
         </Tray>
-      ) : null}
+        <HourByHour days={view.days} tracks={view.tracks} />
+      </TrayTable>
     </>
+  );
+}
+
+/** The next day with work in it drawn out; the others on asking. */
+function HourByHour({ days, tracks }: Pick<PlanViewProps['view'], 'days' | 'tracks'>) {
+  const busy = days.filter((d) => d.blocks.length > 0);
+  const board = (some: typeof busy) => (
+    <PlanBoard
+      days={some.map((d) => d.day)}
+      tracks={tracks}
+      blocks={some.flatMap((d) => d.blocks.map((b) => ({ ...b, day: d.day })))}
+    />
+  );
+  if (busy.length === 0) return null;
+  return (
+    <Tray title="Hour by hour">
+      <p className="quiet">
+        Working days from 18:00, weekends from 10:00; today from now on. Hours are estimates of the book.
+      </p>
+      {board(busy.slice(0, 1))}
+      {busy.length > 1 ? (
+        <details>
+          <summary>The days after it</summary>
+          {board(busy.slice(1))}
+        </details>
+      ) : null}
+    </Tray>
   );
 }
 
