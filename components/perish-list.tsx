@@ -19,6 +19,8 @@ export type PerishRow = {
   left?: string;
   cropId: string;
   href: string;
+  /** What placing it would take: "about 7 half-pints of raspberry jam, 1 h of work". */
+  takes?: string;
   /** `due` inside the day, `late` past its time, `waiting` while it still ripens. */
   state?: Extract<StatusState, 'due' | 'late' | 'waiting' | 'hold'>;
 };
@@ -50,6 +52,7 @@ export function PerishList({ rows, firstUnit = 'kg' }: { rows: readonly PerishRo
               {row.state ? <StatusMark state={row.state} word={row.deadline} /> : row.deadline}
               {row.left ? <span className={styles.left}>{row.left}</span> : null}
             </span>
+            {row.takes ? <span className={styles.takes}>{row.takes}</span> : null}
           </Link>
         </li>
       ))}

@@ -39,19 +39,20 @@ export function SeasonPicking({ rows }: SeasonPickingProps) {
           <Curves rows={soon.slice(DRAWN)} />
         </details>
       ) : null}
-      {later.length > 0 && soon.length > 0 ? (
+      {soon.length === 0 && later[0] ? (
+        <p>
+          No crop is being picked. Next is {later[0].label.toLowerCase()}: half ripe by {later[0].middle},{' '}
+          {later[0].comingKg} in 8 seasons in 10.
+        </p>
+      ) : null}
+      {later.length > 0 ? (
         <details className={styles.more}>
           <summary>
-            {later.length} later {later.length === 1 ? 'crop' : 'crops'}
+            {later.length} {soon.length > 0 ? 'later ' : ''}
+            {later.length === 1 ? 'crop' : 'crops'}, what {later.length === 1 ? 'it' : 'they'} may bring
           </summary>
           <Later rows={later} />
         </details>
-      ) : null}
-      {later.length > 0 && soon.length === 0 ? (
-        <>
-          <p>No crop is being picked. What the year ahead may bring:</p>
-          <Later rows={later} />
-        </>
       ) : null}
     </>
   );

@@ -68,7 +68,7 @@ const SHOWN = 12;
 export function SeasonTrays({ view }: SeasonTraysProps) {
   if (view.state !== 'ready')
     return view.first.length > 0 ? (
-      <Tray title="What to record first">
+      <Tray title="What to record first" action={<LinkButton href="/place">Your place</LinkButton>}>
         <First first={view.first} />
       </Tray>
     ) : null;

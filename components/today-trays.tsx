@@ -23,6 +23,7 @@ export type TodayTraysProps = {
       state: 'due' | 'late' | null;
       low: number;
       high: number;
+      takes: string | null;
     }[];
     past: readonly { name: string; grams: number }[];
     pastG: number;
@@ -49,6 +50,7 @@ export function TodayTrays({ view }: TodayTraysProps) {
     cropId: t.foodId,
     href: `/batches/new?${new URLSearchParams(t.lotIds.map((id) => ['lot', id]))}`,
     ...(t.state ? { state: t.state } : {}),
+    ...(t.takes ? { takes: t.takes } : {}),
   }));
   return (
     <TrayTable>

@@ -9,6 +9,7 @@ import { timeLeft } from '#lib/units/format.ts';
 import { dayInZone, shortDate } from '#lib/units/plain-date.ts';
 import type { Context } from './context.ts';
 import { freshLifeKnown } from './fresh-life-known.ts';
+import { wouldTake } from './would-take.ts';
 
 export interface TurningLot {
   id: string;
@@ -25,6 +26,8 @@ export interface TurningLot {
   foodId: string;
   lotIds: string[];
   state: 'due' | 'late' | null;
+  /** What placing it would take, in words. */
+  takes: string | null;
 }
 
 export interface TodayView {
@@ -121,6 +124,12 @@ function turningOf(ctx: Context, lots: HeldLot[]): TurningLot {
     foodId: lot.foodId ?? '',
     lotIds: lots.map((l) => l.id),
     state: hours <= 0 ? 'late' : hours <= 24 ? 'due' : null,
+    takes: wouldTake(
+      ctx,
+      lot.foodId ?? '',
+      lot.grade ?? 'perfect',
+      lots.reduce((g, l) => g + l.onHand, 0),
+    ),
   };
 }
 
