@@ -27,6 +27,7 @@ export type TodayTraysProps = {
     }[];
     past: readonly { name: string; grams: number }[];
     pastG: number;
+    remains: { kinds: number; grams: number };
     cullG: number;
     due: readonly { href: string; text: string; late: boolean }[];
     minutesFree: number;
@@ -66,6 +67,12 @@ export function TodayTrays({ view }: TodayTraysProps) {
         )}
         {view.turning.length > SHOWN ? (
           <p className={styles.more}>and {view.turning.length - SHOWN} more that keep longer.</p>
+        ) : null}
+        {view.remains.grams > 0 ? (
+          <p className={styles.more}>
+            {kilograms(view.remains.grams)} more in small remains of {counted(view.remains.kinds, 'kind')}, under 100 g
+            each.
+          </p>
         ) : null}
         {view.past.length > 0 ? (
           <details className={styles.past}>

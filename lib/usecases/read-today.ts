@@ -35,6 +35,8 @@ export interface TodayView {
   /** Past the time its table gives: to be looked at, and cooked or composted today. */
   past: { name: string; grams: number }[];
   pastG: number;
+  /** Remains of less than 100 g each, too little to plan for; they count in the sums. */
+  remains: { kinds: number; grams: number };
   /** Of it, what turns within two days. */
   soonG: number;
   soonBy: string | null;
@@ -45,6 +47,9 @@ export interface TodayView {
   lids: number;
   sugarG: number;
 }
+
+/** Less than this of a kind and grade is not shown as a line of its own. */
+const REMAINS_G = 100;
 
 /** Temperature a room is reckoned at: the middle of its range, or 15 °C where none was given (from memory: a cool room). */
 const roomTemp = (room: StoreRoom | undefined): number =>
@@ -66,9 +71,11 @@ export async function readToday(ctx: Context): Promise<TodayView> {
   ]);
   const good = fruit.filter((l) => l.grade !== 'cull');
   const all = grouped(ctx, good).sort((a, b) => a.hours - b.hours);
-  const turning = all.filter((t) => t.hours > 0);
+  const fresh = all.filter((t) => t.hours > 0);
+  const turning = fresh.filter((t) => t.grams >= REMAINS_G);
+  const remains = fresh.filter((t) => t.grams < REMAINS_G);
   const gone = all.filter((t) => t.hours <= 0);
-  const soon = turning.filter((t) => t.hours <= 48);
+  const soon = fresh.filter((t) => t.hours <= 48);
   const sum = (lots: { grams: number }[]) => lots.reduce((g, l) => g + l.grams, 0);
   const onHand = (item: string) => supplies.filter((s) => s.item === item).reduce((n, s) => n + s.onHand, 0);
   const weekdayMinutes = ctx.place.people.map((p) => p.minutes[weekdayIndex(ctx)] ?? 0);
@@ -78,7 +85,8 @@ export async function readToday(ctx: Context): Promise<TodayView> {
     pastG: sum(gone),
     soonG: sum(soon),
     soonBy: soon.at(-1)?.deadline ?? null,
-    totalG: sum(turning),
+    totalG: sum(fresh),
+    remains: { kinds: new Set(remains.map((r) => r.name)).size, grams: sum(remains) },
     cullG: fruit.filter((l) => l.grade === 'cull').reduce((g, l) => g + l.onHand, 0),
     due: batches.map((b) => dueOf(ctx, b)),
     minutesFree: weekdayMinutes.reduce((a, b) => a + b, 0),
