@@ -38,3 +38,17 @@ export function monthTicks(weeks: readonly { readonly week: PlainDate }[], most 
 }
 
 export const monthShort = (week: PlainDate): string => monthName(week).slice(0, 3);
+
+export type FanChartProps = {
+  title: string;
+  /** "It fills up before next harvest in about 3 years out of 10." */
+  sentence: string;
+  /** What the scale counts: "jars", "cm of shelf". */
+  unit: string;
+  weeks: readonly FanWeek[];
+  /** Three to five possible years, a figure a week. */
+  samples?: readonly (readonly number[])[];
+  capacity?: { value: number; label: string };
+  /** Of a fruit, if it is one fruit's fan; blue-grey otherwise. */
+  colour?: string;
+};

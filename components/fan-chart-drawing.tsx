@@ -12,8 +12,7 @@ import {
 } from 'recharts';
 import { type PlainDate, shortDate } from '#lib/units/plain-date.ts';
 import styles from './fan-chart.module.css';
-import type { FanChartProps } from './fan-chart.tsx';
-import { type FanRow, fanRows, monthShort, monthTicks } from './fan-chart-data.ts';
+import { type FanChartProps, type FanRow, fanRows, monthShort, monthTicks } from './fan-chart-data.ts';
 import { roundTicks } from './plot-scale.ts';
 
 const still = { isAnimationActive: false, dot: false, activeDot: false, legendType: 'none' } as const;
@@ -86,10 +85,10 @@ function FanTooltip({ active, label, payload, unit }: TooltipProps) {
         half above, half below: {Math.round(row.middle)} {unit}
       </span>
       <span>
-        5 years in 10: {Math.round(row.five[0])} to {Math.round(row.five[1])}
+        5 seasons in 10: {Math.round(row.five[0])} to {Math.round(row.five[1])}
       </span>
       <span>
-        8 years in 10: {Math.round(row.eight[0])} to {Math.round(row.eight[1])}
+        8 seasons in 10: {Math.round(row.eight[0])} to {Math.round(row.eight[1])}
       </span>
     </div>
   );

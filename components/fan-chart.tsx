@@ -3,27 +3,13 @@ import dynamic from 'next/dynamic';
 import { shortDate } from '#lib/units/plain-date.ts';
 import { DataTable } from './data-table.tsx';
 import styles from './fan-chart.module.css';
-import type { FanWeek } from './fan-chart-data.ts';
+import type { FanChartProps } from './fan-chart-data.ts';
 
 /** The drawing library comes after the page: the sentence and the table are there without it. */
 const FanChartDrawing = dynamic(() => import('./fan-chart-drawing.tsx').then((m) => m.FanChartDrawing), {
   ssr: false,
   loading: () => <div className={styles.room} />,
 });
-
-export type FanChartProps = {
-  title: string;
-  /** "It fills up before next harvest in about 3 years out of 10." */
-  sentence: string;
-  /** What the scale counts: "jars", "cm of shelf". */
-  unit: string;
-  weeks: readonly FanWeek[];
-  /** Three to five possible years, a figure a week. */
-  samples?: readonly (readonly number[])[];
-  capacity?: { value: number; label: string };
-  /** Of a fruit, if it is one fruit's fan; blue-grey otherwise. */
-  colour?: string;
-};
 
 /** Week by week: half of the years lie in the dark band, eight in ten in the light one, a few possible years as thin lines. */
 export function FanChart(props: FanChartProps) {
@@ -33,7 +19,7 @@ export function FanChart(props: FanChartProps) {
       <figcaption>
         <b>{title}.</b> {sentence}
         <span className={styles.key}>
-          Dark: 5 years in 10. Light: 8 years in 10. Line: half above, half below.
+          Dark: 5 seasons in 10. Light: 8 seasons in 10. Line: half above, half below.
           {samples?.length ? ` Thin lines: ${samples.length} possible years.` : ''}
         </span>
       </figcaption>
@@ -45,8 +31,8 @@ export function FanChart(props: FanChartProps) {
           columns={[
             { key: 'week', label: 'Week of' },
             { key: 'middle', label: 'Half above, half below', numeric: true },
-            { key: 'five', label: '5 years in 10', numeric: true },
-            { key: 'eight', label: '8 years in 10', numeric: true },
+            { key: 'five', label: '5 seasons in 10', numeric: true },
+            { key: 'eight', label: '8 seasons in 10', numeric: true },
           ]}
           rows={weeks.map((w) => ({
             id: w.week,

@@ -69,7 +69,7 @@ export function HarvestCurve({ cropId, cropLabel, picked, coming, sentence }: Ha
           strokeLinejoin="round"
         />
       </PlotFrame>
-      <p className="quiet">Solid: picked. Dark: 5 years in 10. Light: 8 years in 10.</p>
+      <p className="quiet">Solid: picked. Dark: 5 seasons in 10. Light: 8 seasons in 10.</p>
     </figure>
   );
 }

@@ -32,6 +32,7 @@ type Facts = {
   freezerFreeL: number;
   powder: { madeG: number; usedG: number; leftG: number };
   limit: { words: string; days: number } | null;
+  early: boolean;
 };
 
 export type PlanViewProps = {
@@ -136,7 +137,7 @@ export function PlanView({ view, choose, said, refused }: PlanViewProps) {
             jars={c.facts.jars.map((j) => ({ label: j.label, count: j.count }))}
             lidsLeft={c.facts.lidsLeft}
             minutes={c.facts.minutes}
-            bindingLimit={c.facts.limit ? `${c.facts.limit.words}, on ${counted(c.facts.limit.days, 'day')}` : null}
+            bindingLimit={stopText(c.facts)}
             gap={c.gap}
             chosen={c.chosen}
             action={
@@ -165,6 +166,12 @@ export function PlanView({ view, choose, said, refused }: PlanViewProps) {
       </TrayTable>
     </>
   );
+}
+
+function stopText(f: Facts): string | null {
+  if (f.limit) return `${f.limit.words}, on ${counted(f.limit.days, 'day')}`;
+  if (f.early) return 'kitchen time, most of the rest turns before anybody has any';
+  return f.lostKg >= 0.05 ? 'the work, the rest would bring less than it takes' : null;
 }
 
 /** The next day with work in it drawn out; the others on asking. */

@@ -123,10 +123,13 @@ export interface CropRow extends Omit<Crop, 'id' | 'plantings' | 'soldPercent' |
 export async function addCrop(tx: Tx, placeId: string, { row, ...crop }: CropRow): Promise<void> {
   const id = `${placeId}:crop:${crop.code}`;
   await tx.crop.upsert({ where: { id }, create: { ...crop, id, placeId }, update: crop });
+  const plantingId = `${placeId}:planting:${row}:${crop.code}`;
+  const shared = await tx.planting.findFirst({ where: { placeId, code: row, NOT: { id: plantingId } } });
   const planting = {
-    id: `${placeId}:planting:${row}:${crop.code}`,
+    id: plantingId,
     placeId,
-    code: `${row}`,
+    // A row has one planting of its own name; what shares the row is named after its crop too.
+    code: shared ? `${row} ${crop.code}` : row,
     row,
     cropId: id,
     count: crop.count,
@@ -138,3 +141,14 @@ export async function addCrop(tx: Tx, placeId: string, { row, ...crop }: CropRow
     update: { count: crop.count, unit: crop.unit },
   });
 }
+
+/** Use a week of each line as the household stated it. */
+export const statedUse = async (
+  db: Db | Tx,
+  placeId: string,
+): Promise<{ line: string; perWeek: number; source: string }[]> =>
+  (await db.useRate.findMany({ where: { placeId }, orderBy: { line: 'asc' } })).map((r) => ({
+    line: r.line,
+    perWeek: r.milliPerWeek / 1000,
+    source: r.source,
+  }));

@@ -42,6 +42,14 @@ export const newestPlan = async (db: Db | Tx, placeId: string, day: PlainDate): 
   });
   return row ? toPlan(row) : null;
 };
+/** The plan chosen last on or before a day; newer proposals that nobody chose do not hide it. */
+export const planInForce = async (db: Db | Tx, placeId: string, day: PlainDate): Promise<StoredPlan | null> => {
+  const row = await db.plan.findFirst({
+    where: { placeId, chosen: true, day: { lte: day } },
+    orderBy: [{ day: 'desc' }, { createdAt: 'desc' }],
+  });
+  return row ? toPlan(row) : null;
+};
 export async function choosePlan(tx: Tx, placeId: string, id: string): Promise<void> {
   await tx.plan.updateMany({ where: { placeId }, data: { chosen: false } });
   await tx.plan.updateMany({ where: { placeId, id }, data: { chosen: true } });

@@ -10,7 +10,7 @@ import { type ForecastProgress, runForecast, SEASONS } from './forecast-run.ts';
 import type { ForecastSummary } from './forecast-summary.ts';
 import { type ForecastInput, seasonInput } from './season-scenario.ts';
 import { seasonSnapshot } from './season-snapshot.ts';
-import { converse, unbundled } from './thread-talk.ts';
+import { converse } from './thread-talk.ts';
 
 export interface SeasonForecast {
   input: ForecastInput;
@@ -92,11 +92,14 @@ async function workOut(
     if (early) first = keep(early).then(() => tell(p));
     else tell(p);
   };
-  const summary = unbundled(import.meta.url) ? runForecast(of.input, onProgress) : await inThread(of.input, onProgress);
+  const summary = bundled ? await inThread(of.input, onProgress) : runForecast(of.input, onProgress);
   await first;
   await keep(summary);
   return summary;
 }
+
+/** Where the source runs as it is (tests, scripts) there is no built thread to start: the same function runs in place. */
+const bundled = process.env.NEXT_RUNTIME === 'nodejs';
 
 const inThread = (input: ForecastInput, onProgress: (p: ForecastProgress) => void): Promise<ForecastSummary> =>
   converse<ForecastInput, ForecastProgress, ForecastSummary>(

@@ -17,18 +17,22 @@ export interface PickRow {
   middle: string;
   sentence: string;
   because: string;
+  /** The figure before any record of the season. */
+  restsOn: string;
   picked: { day: PlainDate; kg: number }[];
   coming: ({ day: PlainDate } & Quantiles)[];
 }
 
-/** Those being picked first, then by the day half of it is ripe. */
+/** Under way with much still to come, then about to begin, then all but over, then later in the year; by mid-season within each. */
 export function pickRows(crops: readonly CropOutlook[], today: PlainDate): PickRow[] {
+  const rank = (c: CropOutlook) => {
+    if (!isSoon(c, today)) return 3;
+    if (c.pickedKg <= 0) return 1;
+    return c.comingMean > NEARLY_OVER * (c.pickedKg + c.comingMean) ? 0 : 2;
+  };
+  const byMid = (a: CropOutlook, b: CropOutlook) => (a.mid < b.mid ? -1 : a.mid > b.mid ? 1 : a.id < b.id ? -1 : 1);
   return [...crops]
-    .sort(
-      (a, b) =>
-        Number(isSoon(b, today)) - Number(isSoon(a, today)) ||
-        (a.mid < b.mid ? -1 : a.mid > b.mid ? 1 : a.id < b.id ? -1 : 1),
-    )
+    .sort((a, b) => rank(a) - rank(b) || byMid(a, b))
     .map((c) => ({
       id: c.id,
       label: c.label,
@@ -40,11 +44,14 @@ export function pickRows(crops: readonly CropOutlook[], today: PlainDate): PickR
       middle: yearOf(c.mid) === yearOf(today) ? aboutDay(c.mid) : `${aboutDay(c.mid)} ${yearOf(c.mid)}`,
       sentence: sentenceOf(c),
       because: becauseOf(c),
+      restsOn: restsOn(c),
       picked: c.picked,
       coming: c.curve,
     }));
 }
 
+/** Share still to come under which a crop is all but over. */
+const NEARLY_OVER = 0.2;
 const isSoon = (c: CropOutlook, today: PlainDate): boolean =>
   c.pickings + c.looks > 0 || c.windowFrom <= addDays(today, 28);
 
@@ -58,8 +65,7 @@ function sentenceOf(c: CropOutlook): string {
 
 /** The two weights: what this season's records say, what was believed before, and how much the records count. */
 function becauseOf(c: CropOutlook): string {
-  const years = c.pastSeasons.map((p) => `${p.year} brought ${twoDigits(p.kg)} kg`).join(', ');
-  const before = `${c.basis}${years ? `; ${years}` : ''}`;
+  const before = restsOn(c);
   const poor =
     c.failed > 0.15 && c.failed > c.failedBefore + 0.05
       ? ` It is a poor year ${seasons(c.failed)} that fit these records.`
@@ -67,4 +73,9 @@ function becauseOf(c: CropOutlook): string {
   if (c.recordsSay === null || c.recordsWeight < 0.005)
     return `Your own figure (${before}) says ${twoDigits(c.priorSays)} kg; no record of this season yet.`;
   return `Your records say ${twoDigits(c.recordsSay)} kg, your own figure and past seasons (${before}) say ${twoDigits(c.priorSays)} kg; the records count ${parts(c.recordsWeight)}, so about ${twoDigits(c.totalMean)} kg in all.${poor}`;
+}
+
+function restsOn(c: CropOutlook): string {
+  const years = c.pastSeasons.map((p) => `${p.year} brought ${twoDigits(p.kg)} kg`).join(', ');
+  return `${c.basis}${years ? `; ${years}` : ''}`;
 }

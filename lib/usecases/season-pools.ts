@@ -91,7 +91,7 @@ function boughtPools(s: SeasonSnapshot): FruitPool[] {
   const byItem = new Map<string, FruitPool>();
   for (const m of s.movements) {
     const to = isLot(m.to) ? lots.get(m.to.lot) : undefined;
-    if (!to || to.kind !== 'fruit' || to.cropId || isLot(m.from) || m.from.sink !== 'bought') continue;
+    if (to?.kind !== 'fruit' || to.cropId || isLot(m.from) || m.from.sink !== 'bought') continue;
     const item = to.item ?? to.foodId ?? to.label;
     const foodId = to.foodId ?? item;
     const week = Math.floor((daysBetween(s.today, m.day) + 7 * SEASON_WEEKS) / 7);

@@ -3,7 +3,8 @@ import type { HeldLot } from '#lib/ledger/lot.ts';
 import { loadActs, type StoredAct } from '#lib/store/act-store.ts';
 import { type DatedMovement, loadLots, movementsBetween } from '#lib/store/ledger-store.ts';
 import type { Place } from '#lib/store/place.ts';
-import { newestPlan, type StoredPlan } from '#lib/store/plan-store.ts';
+import { statedUse } from '#lib/store/place-store.ts';
+import { planInForce, type StoredPlan } from '#lib/store/plan-store.ts';
 import { addDays, type PlainDate } from '#lib/units/plain-date.ts';
 import type { Context } from './context.ts';
 
@@ -35,8 +36,8 @@ export async function seasonSnapshot(ctx: Context): Promise<SeasonSnapshot> {
     movementsBetween(db, place.id, from, today),
     loadActs(db, place.id, { kinds: ['harvest'], to: today }),
     loadActs(db, place.id, { kinds: ['correct'] }),
-    db.useRate.findMany({ where: { placeId: place.id }, orderBy: { line: 'asc' } }),
-    newestPlan(db, place.id, today),
+    statedUse(db, place.id),
+    planInForce(db, place.id, today),
   ]);
   const wrong = new Set(corrections.flatMap((a) => (a.corrects ? [a.corrects] : [])));
   const movements = moved.filter((m) => m.kind !== 'correct' && !wrong.has(m.actId));
@@ -47,7 +48,7 @@ export async function seasonSnapshot(ctx: Context): Promise<SeasonSnapshot> {
     movements,
     recordedFrom: movements[0]?.day ?? today,
     harvests: harvests.filter((a) => !wrong.has(a.id)),
-    rates: rates.map((r) => ({ line: r.line, perWeek: r.milliPerWeek / 1000, source: r.source })),
-    plan: plan?.chosen ? plan : null,
+    rates,
+    plan,
   };
 }

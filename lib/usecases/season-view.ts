@@ -6,6 +6,7 @@ import type { Context } from './context.ts';
 import { nothingToForecast, seasonForecast } from './forecast-season.ts';
 import type { ForecastSummary, LineOutlook, Shopping, StoreOutlook } from './forecast-summary.ts';
 import { type PickRow, pickRows } from './season-picking.ts';
+import { byUrgency, type EndPicture, endPicture, type LineRow, lineRow, linesSay } from './season-runout.ts';
 import type { ForecastInput } from './season-scenario.ts';
 import { aboutWeek, between, seasons } from './season-words.ts';
 
@@ -18,22 +19,6 @@ export interface FitPicture {
   samples: number[][];
   capacity: { value: number; label: string } | null;
   basis: string;
-}
-export interface LineRow {
-  id: string;
-  label: string;
-  href: string;
-  foodId: string;
-  gone: number[];
-  bestBy: number[];
-  words: string;
-}
-export interface EndPicture {
-  id: string;
-  sentence: string;
-  foodId: string;
-  days: (PlainDate | null)[];
-  to: PlainDate;
 }
 export interface LineReasons {
   id: string;
@@ -126,7 +111,7 @@ export function seasonView(input: ForecastInput, summary: ForecastSummary | null
     lines: byUrgency(summary.lines).map((l) => lineRow(l, today)),
     linesSay: linesSay(summary.lines),
     ends: byUrgency(summary.lines)
-      .filter((l) => l.onHand > 0 && l.none >= 0.1 && l.none < 1)
+      .filter((l) => l.onHand > 0 && l.none >= 0.1 && l.none <= 0.9)
       .slice(0, 2)
       .map((l) => endPicture(l, today)),
     picking: pickRows(summary.harvest, today),
@@ -144,7 +129,7 @@ function recordFirst(input: ForecastInput): string[] {
   const say: string[] = [];
   if (input.crops.length === 0)
     say.push('Add your crops with their plants and picking weeks: they say what may ripen.');
-  if (input.lines.length === 0) say.push('Make a batch, or count in the jars you have: they say what is on the shelf.');
+  if (input.lines.length === 0) say.push('Make a batch: its jars are followed from the day they stand on the shelf.');
   else if (input.lines.every((l) => l.learnt.eaten.count + l.learnt.sold.count + l.learnt.given.count === 0))
     say.push(
       'Take jars off the shelf here when they are eaten, given or sold: until then every line is reckoned at two a quarter.',
@@ -161,10 +146,13 @@ function answerOf(summary: ForecastSummary, today: PlainDate): { answer: string;
       full.over.mostOftenFrom === null ? '' : `, most often from ${aboutWeek(today, full.over.mostOftenFrom)}`;
     return { answer: `${capital(full.label)} fills up ${seasons(full.over.share)}${when}`, sub };
   }
-  const short = byUrgency(summary.lines).find((l) => l.onHand > 0 && l.none >= 0.1);
+  const running = byUrgency(summary.lines).filter((l) => l.onHand > 0 && l.none >= 0.1);
+  // A line that is made again has a next harvest to last to: those come before what is only being used up.
+  const short = running.find((l) => l.made) ?? running[0];
   if (short) {
     const half = short.goneHalf === null ? '' : `, half the time by ${aboutWeek(today, short.goneHalf)}`;
-    return { answer: `${short.line} runs out before its next harvest ${seasons(short.none)}${half}`, sub };
+    const until = short.made ? 'before the next harvest ' : '';
+    return { answer: `${short.line} will be gone ${until}${seasons(short.none)}${half}`, sub };
   }
   const lines = summary.lines.filter((l) => l.onHand > 0).length;
   if (lines > 0)
@@ -174,19 +162,6 @@ function answerOf(summary: ForecastSummary, today: PlainDate): { answer: string;
 }
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
-
-/** Lines that run out oftenest first; of those alike, the one that is gone soonest; those with none left now at the end. */
-function byUrgency(lines: readonly LineOutlook[]): LineOutlook[] {
-  const rank = (l: LineOutlook) => (l.onHand === 0 && l.fromWeek === 0 ? 1 : 0);
-  const soon = (l: LineOutlook) => l.dots.find((d) => d !== null) ?? Number.POSITIVE_INFINITY;
-  return [...lines].sort(
-    (a, b) =>
-      rank(a) - rank(b) ||
-      Math.round(b.none * 10) - Math.round(a.none * 10) ||
-      soon(a) - soon(b) ||
-      (a.id < b.id ? -1 : 1),
-  );
-}
 
 function fitPicture(store: StoreOutlook, today: PlainDate): FitPicture {
   const peak = store.weeks.reduce((best, w, i) => (w.p50 > (store.weeks[best]?.p50 ?? 0) ? i : best), 0);
@@ -210,57 +185,6 @@ function fitPicture(store: StoreOutlook, today: PlainDate): FitPicture {
     samples: store.samples,
     capacity: store.capacity > 0 ? { value: capacity, label: `full at ${capacity} ${store.unit}` } : null,
     basis: store.basis,
-  };
-}
-
-function lineRow(l: LineOutlook, today: PlainDate): LineRow {
-  return {
-    id: l.id,
-    label: l.line,
-    href: `/pantry/${l.slug}`,
-    foodId: l.foodId,
-    gone: l.gone,
-    bestBy: l.bestBy,
-    words: lineWords(l, today),
-  };
-}
-
-function lineWords(l: LineOutlook, today: PlainDate): string {
-  if (l.onHand === 0 && l.fromWeek === 0) return 'none on hand now';
-  if (l.none === 0) return 'lasts in all the seasons tried';
-  const gone = `gone ${seasons(l.none).replace(' (as often as not)', '')}`;
-  return l.goneHalf === null ? gone : `${gone}; half by ${aboutWeek(today, l.goneHalf)}`;
-}
-
-/** More than is used: even in a lean season (1 in 10) half a year's use is left at the next harvest. */
-const isTooMuch = (l: LineOutlook): boolean => {
-  const left = l.weeks[Math.min(l.weeks.length, l.toWeek) - 1]?.p10 ?? 0;
-  return l.onHand > 0 && left >= 6 && left > 26 * l.usePerWeek;
-};
-
-function linesSay(lines: readonly LineOutlook[]): string {
-  const now = lines.filter((l) => l.onHand === 0 && l.fromWeek === 0);
-  const there = lines.filter((l) => !now.includes(l));
-  const short = there.filter((l) => l.none >= 0.5).length;
-  const much = there.filter((l) => l.none < 0.5 && isTooMuch(l));
-  const names = much.length > 0 && much.length <= 4 ? ` (${much.map((l) => l.line).join(', ')})` : '';
-  const say = [
-    `${counted(short, 'line runs', 'lines run')} out before the next harvest in 5 seasons in 10 or more`,
-    `${there.length - short - much.length} on course`,
-    ...(much.length > 0 ? [`${much.length} more than is used${names}`] : []),
-    ...(now.length > 0 ? [`${now.length} with none on hand now`] : []),
-  ];
-  return `${say.join(', ')}.`;
-}
-
-function endPicture(l: LineOutlook, today: PlainDate): EndPicture {
-  const half = l.goneHalf === null ? '' : ` Half the time it is gone by ${aboutWeek(today, l.goneHalf)}.`;
-  return {
-    id: l.id,
-    sentence: `${l.line}, ${l.onHand} on hand: gone before its next harvest ${seasons(l.none)}.${half}`,
-    foodId: l.foodId,
-    days: l.dots.map((w) => (w === null ? null : addDays(today, 7 * w + 6))),
-    to: addDays(today, 7 * l.toWeek),
   };
 }
 

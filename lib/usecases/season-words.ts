@@ -5,6 +5,7 @@ import { addDays, monthName, type PlainDate } from '#lib/units/plain-date.ts';
 /** "in about 3 seasons in 10"; "in all the seasons tried". */
 export function seasons(p: number): string {
   const text = times(p)
+    .replace(' (as often as not)', '')
     .replace(/\btimes\b/g, 'seasons')
     .replace(/\btime\b/g, 'season');
   if (text.startsWith('in ') || text.startsWith('not ')) return text;

@@ -8,9 +8,6 @@ import type { MessagePort, Worker } from 'node:worker_threads';
 
 type FromThread<P, O> = { progress: P } | { done: O } | { failed: string };
 
-/** True when this module is the TypeScript source itself and not a bundle. */
-export const unbundled = (moduleUrl: string): boolean => moduleUrl.endsWith('.ts');
-
 /** Posts the input and waits for the answer; an abort ends the thread after it had a moment to give its best so far. */
 export function converse<I, P, O>(
   worker: Worker,
