@@ -1,0 +1,56 @@
+import { expect, test } from 'playwright/test';
+import { heading, said } from './ui.ts';
+
+/** An empty place becomes one's own: a crop, a picking on the real day, supplies, and the first batch. */
+test('a newcomer’s own place goes from nothing to a batch on the stove', async ({ page }) => {
+  test.setTimeout(120_000);
+  await page.goto('/welcome');
+  await page.getByLabel(/What is it called/).fill('Tern Hollow');
+  await page.getByLabel(/How high/).fill('120');
+  await page.getByRole('button', { name: 'Start empty' }).click();
+  await expect(heading(page)).toHaveText('No fruit is waiting');
+
+  await page.goto('/place');
+  await page.getByText('Add a crop').click();
+  await page.getByLabel('Fruit', { exact: true }).selectOption('raspberry-red');
+  await page.getByLabel('What you call it').fill('Raspberry');
+  await page.getByLabel('Row', { exact: true }).fill('R2');
+  await page.getByLabel('How many', { exact: true }).fill('20');
+  await page.getByLabel('of', { exact: true }).selectOption('metre of row');
+  await page.getByLabel(/Kilograms of each/).fill('1,5');
+  await page.getByLabel(/First picking day/).fill('2025-06-20');
+  await page.getByLabel(/Last picking day/).fill('2025-08-10');
+  await page.getByRole('button', { name: 'Add the crop' }).click();
+  await expect(said(page).first()).toContainText('Raspberry stands in row R2');
+
+  for (const [item, qty] of [
+    ['sugar', '5000'],
+    ['lid-regular', '24'],
+    ['HP', '24'],
+  ] as const) {
+    await page.getByLabel('Something came in').selectOption(item);
+    await page.getByLabel('How much', { exact: true }).fill(qty);
+    await page.getByRole('button', { name: 'Bring it in' }).click();
+    await expect(said(page).first()).toContainText('came in as R-');
+  }
+  await page.getByLabel('Something came in').selectOption('sugar');
+  await page.getByLabel('How much', { exact: true }).fill('0x1F');
+  await page.getByRole('button', { name: 'Bring it in' }).click();
+  await expect(page.getByRole('alert').first()).toContainText('"0x1F" is not a number');
+
+  await page.goto('/harvest');
+  await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
+  // Out of season its row stands behind a fold, which is open when nothing else is ripe.
+  await page.getByRole('button', { name: /Raspberry/ }).click();
+  for (const key of ['2', 'decimal point', '1', '0']) await page.getByRole('button', { name: key, exact: true }).click();
+  await page.getByRole('button', { name: /^Record 1\.50 kg/ }).click();
+  await expect(page.getByRole('status').filter({ hasText: 'Recorded 1.50 kg' })).toBeVisible();
+
+  await page.goto('/');
+  await expect(page.getByText('Raspberry, row R2')).toBeVisible();
+  await page.getByText('Raspberry, row R2').click();
+  await page.getByRole('link', { name: /Raspberry jam/ }).click();
+  await expect(heading(page)).toContainText('Raspberry jam');
+  await page.getByRole('button', { name: 'Start the batch' }).click();
+  await expect(heading(page)).toContainText('Raspberry jam: cook it to');
+});
