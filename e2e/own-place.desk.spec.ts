@@ -36,7 +36,8 @@ test('a newcomer’s own place goes from nothing to a batch on the stove', async
   await page.getByLabel('Something came in').selectOption('sugar');
   await page.getByLabel('How much', { exact: true }).fill('0x1F');
   await page.getByRole('button', { name: 'Bring it in' }).click();
-  await expect(page.getByRole('alert').first()).toContainText('"0x1F" is not a number');
+  await expect(page.getByText('"0x1F" is not a number')).toBeVisible();
+  await expect(page.getByLabel('How much', { exact: true })).toHaveValue('0x1F');
 
   await page.goto('/harvest');
   await page.waitForFunction(() => navigator.serviceWorker.controller !== null);

@@ -1,0 +1,69 @@
+import { copyFileSync, mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, afterEach, beforeAll, expect } from 'vitest';
+import { databaseAddress } from '#lib/store/database/env.ts';
+import { type Db, openDatabase } from '#lib/store/database/open-database.ts';
+import { setPlaceDay } from '#lib/store/place-store.ts';
+import { type PlainDate, plainDate } from '#lib/units/plain-date.ts';
+import { type Context, openContext } from '#lib/usecases/context.ts';
+import { DEMO_PLACE, openDemo } from '#lib/usecases/open-demo.ts';
+import { deploy } from '#prisma/deploy.mjs';
+
+/** The real instant at which the tests act; the demo's own clock begins there. */
+export const DEMO_INSTANT = new Date('2026-06-01T08:00:00Z');
+
+/** A copy of the demo as it stands on that day, on SQLite; the season is played once for each test file. */
+export function demoOn(day: string): () => Promise<Db> {
+  let folder = '';
+  let count = 0;
+  const open: Db[] = [];
+  const file = (name: string) => openDatabase(databaseAddress(`file:${join(folder, name)}`, folder));
+  beforeAll(async () => {
+    folder = mkdtempSync(join(tmpdir(), 'stillroom-demo-'));
+    await deploy(`file:${join(folder, 'demo.db')}`);
+    const db = file('demo.db');
+    await openDemo(db, plainDate(day), DEMO_INSTANT);
+    // What was written last may still stand in the log beside the file; the copies are of the file alone.
+    await db.$queryRawUnsafe('PRAGMA wal_checkpoint(TRUNCATE)');
+    await db.$disconnect();
+  }, 120_000);
+  afterEach(async () => {
+    for (const db of open.splice(0)) await db.$disconnect();
+  });
+  afterAll(() => rmSync(folder, { recursive: true, force: true }));
+  return async () => {
+    const name = `copy-${++count}.db`;
+    copyFileSync(join(folder, 'demo.db'), join(folder, name));
+    const db = file(name);
+    open.push(db);
+    return db;
+  };
+}
+
+/** The demo's context at an instant. */
+export async function demoContext(db: Db, instant: Date = DEMO_INSTANT): Promise<Context> {
+  const context = await openContext(db, DEMO_PLACE, instant);
+  if (!context) throw new Error('the demo is not open');
+  return context;
+}
+
+/** Sets the demo's clock alone, without playing the season's records on: what a test waits for, nothing else happens. */
+export async function demoAt(db: Db, day: string, time: string): Promise<Context> {
+  await db.$transaction((tx) =>
+    setPlaceDay(tx, DEMO_PLACE, day as PlainDate, { time, setAt: DEMO_INSTANT.toISOString() }),
+  );
+  return demoContext(db);
+}
+
+/** What an act told the person; fails the test when it was refused. */
+export function doneOf<T>(written: { done: T; replayed: boolean } | { refused: string }): T {
+  expect(written).not.toHaveProperty('refused');
+  return (written as { done: T }).done;
+}
+
+/** Why an act was refused; fails the test when it was not. */
+export function refusalOf(answer: object): string {
+  expect(answer).toHaveProperty('refused');
+  return (answer as { refused: string }).refused;
+}
