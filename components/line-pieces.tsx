@@ -12,19 +12,21 @@ export type LinePiecesProps = {
   pieces: readonly { code: string; address: string | null; madeOn: PlainDate; why: string | null }[];
   action: FormAction;
   id: string;
+  typed: { count: string; who: string };
 };
 
 /** One line: its numbered jars, oldest first, and the ways out. */
-export function LinePieces({ slug, pieces, action, id }: LinePiecesProps) {
+export function LinePieces({ slug, pieces, action, id, typed }: LinePiecesProps) {
   return (
     <TrayTable columns="equal">
       <Tray title="Take, give or sell">
         <form action={action} className={styles.form}>
           <input type="hidden" name="slug" value={slug} />
           <input type="hidden" name="id" value={id} />
-          <Field name="count" label="How many?" inputMode="numeric" defaultValue="1" required />
+          <Field name="count" label="How many?" inputMode="numeric" defaultValue={typed.count} required />
           <Field
             name="who"
+            defaultValue={typed.who}
             label="To whom, or where sold?"
             hint="Kept with the jar, so that it can be found again."
             maxLength={80}

@@ -52,12 +52,14 @@ export type PlaceTraysProps = {
   actions: { addCrop: FormAction; bringIn: FormAction; noteWater: FormAction };
   ids: readonly string[];
   id: string;
+  /** What was typed into a form that was refused, by field. */
+  typed: Readonly<Record<string, string | undefined>>;
   said: string | null;
   refused: string | null;
 };
 
 /** Kitchens with today's boiling water, what is on hand, crops and rows, stores. */
-export function PlaceTrays({ view, items, actions, ids, id, said, refused }: PlaceTraysProps) {
+export function PlaceTrays({ view, items, actions, ids, id, typed, said, refused }: PlaceTraysProps) {
   const { place } = view;
   return (
     <>
@@ -70,7 +72,14 @@ export function PlaceTrays({ view, items, actions, ids, id, said, refused }: Pla
             <form action={actions.noteWater} className={styles.line}>
               <input type="hidden" name="id" value={ids[i]} />
               <input type="hidden" name="kitchenId" value={k.id} />
-              <Field name="centiC" label="Water boils today at" unit="°C" inputMode="decimal" required />
+              <Field
+                name="centiC"
+                defaultValue={typed.centiC}
+                label="Water boils today at"
+                unit="°C"
+                inputMode="decimal"
+                required
+              />
               <Button kind="quiet">Note it</Button>
             </form>
           </Tray>
@@ -94,18 +103,20 @@ export function PlaceTrays({ view, items, actions, ids, id, said, refused }: Pla
             <Field
               as="select"
               name="item"
+              defaultValue={typed.item}
               label="Something came in"
               required
               options={items.map((s) => ({ value: s.item, label: s.label }))}
             />
             <Field
               name="qty"
+              defaultValue={typed.qty}
               label="How much"
               hint="In the unit named beside it: grams, millilitres, lids or jars"
               inputMode="decimal"
               required
             />
-            <Field name="supplier" label="From whom" maxLength={80} />
+            <Field name="supplier" defaultValue={typed.supplier} label="From whom" maxLength={80} />
             <Button kind="quiet">Bring it in</Button>
           </form>
         </Tray>
@@ -161,29 +172,50 @@ export function PlaceTrays({ view, items, actions, ids, id, said, refused }: Pla
             },
           }))}
         />
-        <details className={styles.more}>
+        <details className={styles.more} open={typed.kgPerUnit !== undefined}>
           <summary>Add a crop</summary>
           <form action={actions.addCrop}>
             <Field
               as="select"
               name="foodId"
+              defaultValue={typed.foodId}
               label="Fruit"
               required
               options={view.foods.map((f) => ({ value: f.id, label: f.name }))}
             />
-            <Field name="label" label="What you call it" required maxLength={60} />
-            <Field name="row" label="Row" hint="As on the stake: A3, E1" required maxLength={12} />
-            <Field name="count" label="How many" inputMode="numeric" required />
+            <Field name="label" defaultValue={typed.label} label="What you call it" required maxLength={60} />
+            <Field
+              name="row"
+              defaultValue={typed.row}
+              label="Row"
+              hint="As on the stake: A3, E1"
+              required
+              maxLength={12}
+            />
+            <Field name="count" defaultValue={typed.count} label="How many" inputMode="numeric" required />
             <Field
               as="select"
               name="unit"
+              defaultValue={typed.unit}
               label="of"
               required
               options={['tree', 'bush', 'plant', 'crown', 'metre of row'].map((u) => ({ value: u, label: u }))}
             />
-            <Field name="kgPerUnit" label="Kilograms of each in an ordinary year" inputMode="decimal" required />
-            <Field name="windowFrom" type="date" label="First picking day, last year or this" required />
-            <Field name="windowTo" type="date" label="Last picking day" required />
+            <Field
+              name="kgPerUnit"
+              defaultValue={typed.kgPerUnit}
+              label="Kilograms of each in an ordinary year"
+              inputMode="decimal"
+              required
+            />
+            <Field
+              name="windowFrom"
+              defaultValue={typed.windowFrom}
+              type="date"
+              label="First picking day, last year or this"
+              required
+            />
+            <Field name="windowTo" defaultValue={typed.windowTo} type="date" label="Last picking day" required />
             <Button kind="quiet">Add the crop</Button>
           </form>
         </details>

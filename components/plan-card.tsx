@@ -29,10 +29,14 @@ export type PlanCardProps = {
   action?: ReactNode;
 };
 
+/** The solver's own measure of equal. */
+const PROVEN = 1e-6;
+
 const gapText = (gap: number | null): string => {
   if (gap === null) return 'No bound proven: a plain plan, better ones may exist.';
-  if (gap < 0.0005) return 'Proven: no other plan does better.';
-  return `Within ${(gap * 100).toFixed(1)} % of the proven bound.`;
+  if (gap <= PROVEN) return 'Proven: no other plan does better.';
+  // Rounded up: a gap is never said smaller than it is.
+  return `Within ${(Math.ceil(gap * 1000 - 1e-9) / 10).toFixed(1)} % of the proven bound.`;
 };
 
 /** One plan of the short list: what it keeps, what it still loses, what it takes, and the limit it runs into. */

@@ -55,17 +55,13 @@ export function PlanDays({ days }: { days: readonly PlanDay[] }) {
             {d.today ? 'Today, ' : ''}
             {shortDate(d.day)}{' '}
             <span className={styles.quiet}>
-              {d.batches.length > 0
-                ? `${d.hours.toFixed(1)} of ${Number(d.freeHours.toFixed(2))} hours`
-                : d.freeHours > 0
-                  ? 'nothing to make'
-                  : 'nobody has kitchen time'}
+              {d.batches.length > 0 ? hoursText(d) : d.freeHours > 0 ? 'nothing to make' : 'nobody has kitchen time'}
             </span>
           </h3>
           {d.batches.length > 0 ? (
             <ul className={styles.batches}>
-              {d.batches.map((b) => (
-                <Batch key={b.id} batch={b} />
+              {d.batches.map((b, i) => (
+                <Batch key={b.id} batch={b} first={i === 0} />
               ))}
             </ul>
           ) : null}
@@ -83,7 +79,12 @@ export function PlanDays({ days }: { days: readonly PlanDay[] }) {
   );
 }
 
-function Batch({ batch: b }: { batch: PlanDayBatch }) {
+function hoursText({ hours, freeHours }: PlanDay): string {
+  const over = hours - freeHours;
+  return `${hours.toFixed(1)} of ${Number(freeHours.toFixed(2))} hours${over >= 0.05 ? `, ${over.toFixed(1)} over` : ''}`;
+}
+
+function Batch({ batch: b, first }: { batch: PlanDayBatch; first: boolean }) {
   return (
     <li className={styles.batch}>
       <p className={styles.name}>
@@ -113,7 +114,11 @@ function Batch({ batch: b }: { batch: PlanDayBatch }) {
           : ''}
       </p>
       <p className={styles.links}>
-        {b.weighHref ? <LinkButton href={b.weighHref}>Weigh for this batch</LinkButton> : null}
+        {b.weighHref ? (
+          <LinkButton href={b.weighHref} kind={first ? 'primary' : 'quiet'}>
+            Weigh for this batch
+          </LinkButton>
+        ) : null}
         {b.keepHref ? (
           <Link href={b.keepHref} prefetch={false}>
             {b.kept ? 'Let it go' : 'Keep this batch'}

@@ -73,7 +73,8 @@ export type PlanViewProps = {
 
 /** Litres in a half-pint, for saying room in jars. */
 const HALF_PINT_L = 0.2366;
-const PROVEN_GAP = 0.0005;
+/** The solver's own measure of equal. */
+const PROVEN_GAP = 1e-6;
 
 /** The plans side by side with the search beside them, then one of them day by day. */
 export function PlanView({ view, choose, said, refused }: PlanViewProps) {
@@ -99,7 +100,7 @@ export function PlanView({ view, choose, said, refused }: PlanViewProps) {
               job={view.job}
               firstSeconds={view.firstSeconds}
               searchedSeconds={view.searched?.seconds ?? null}
-              proven={found?.gap !== null && found !== undefined && (found.gap as number) < PROVEN_GAP}
+              proven={found?.gap !== null && found !== undefined && (found.gap as number) <= PROVEN_GAP}
             />
             <form className={styles.hours} action="/plan">
               {[...new URLSearchParams(view.query)]

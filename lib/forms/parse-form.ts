@@ -35,6 +35,12 @@ export function parseForm<T>(schema: z.ZodType<T>, data: FormData, lists: readon
   return { ok: false, state: { status: 'invalid', fields, values: echo(values) } };
 }
 
+/** What a page's address carries back after a refusal: the reason, and the typed text so that nothing has to be typed twice. */
+export function refusedQuery(reason: string, data: FormData): string {
+  const typed = Object.entries(echo(formValues(data))).filter(([k]) => k !== 'id');
+  return new URLSearchParams([...typed, ['refused', reason]]).toString();
+}
+
 /** The typed text, for showing it again. */
 export const echo = (values: Record<string, string | string[]>): Record<string, string> =>
   Object.fromEntries(Object.entries(values).map(([k, v]) => [k, Array.isArray(v) ? v.join('\n') : v]));

@@ -5,7 +5,7 @@ import { actId, count, number, temperature, word } from './fields.ts';
 export const boughtForm = z.object({
   id: actId,
   item: word('what was bought'),
-  qty: number({ what: 'how much', min: 0.1, max: 100_000 }),
+  qty: count({ what: 'how much', min: 1, max: 100_000 }),
   supplier: z
     .string()
     .trim()

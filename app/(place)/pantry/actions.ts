@@ -1,7 +1,7 @@
 'use server';
 import { revalidatePath } from 'next/cache';
 import { redirect } from 'next/navigation';
-import { parseForm } from '#lib/forms/parse-form.ts';
+import { parseForm, refusedQuery } from '#lib/forms/parse-form.ts';
 import { takeForm } from '#lib/forms/take.ts';
 import { takeJars } from '#lib/usecases/take-jars.ts';
 import { placeContext } from '../../place-context.ts';
@@ -15,12 +15,10 @@ async function takeAndReturn(data: FormData, back: string): Promise<void> {
   const context = await placeContext();
   const parsed = parseForm(takeForm, data);
   if (!parsed.ok)
-    return redirect(
-      `${back}?${new URLSearchParams({ refused: Object.values(parsed.state.fields).flat().join('; ') })}`,
-    );
+    return redirect(`${back}?${refusedQuery(Object.values(parsed.state.fields).flat().join('; '), data)}`);
   const done = await takeJars(context, { ...parsed.value, person: null, at: null });
   revalidatePath('/', 'layout');
-  if ('refused' in done) return redirect(`${back}?${new URLSearchParams({ refused: done.refused })}`);
+  if ('refused' in done) return redirect(`${back}?${refusedQuery(done.refused, data)}`);
   const target = done.done.left === 0 ? '/pantry' : back;
   redirect(`${target}?${new URLSearchParams({ said: done.done.said })}`);
 }

@@ -2,7 +2,7 @@
 import { revalidatePath } from 'next/cache';
 import { redirect } from 'next/navigation';
 import type { z } from 'zod';
-import { parseForm } from '#lib/forms/parse-form.ts';
+import { parseForm, refusedQuery } from '#lib/forms/parse-form.ts';
 import { boughtForm, cropForm, waterForm } from '#lib/forms/place.ts';
 import { plantCrop, readWater, receive } from '#lib/usecases/change-place.ts';
 import type { Context } from '#lib/usecases/context.ts';
@@ -32,5 +32,5 @@ async function change<T>(
     ? await run(context, parsed.value)
     : { refused: Object.values(parsed.state.fields).flat().join('; ') };
   revalidatePath('/', 'layout');
-  redirect(`/place?${new URLSearchParams(told)}`);
+  redirect(`/place?${'refused' in told ? refusedQuery(told.refused, data) : new URLSearchParams(told)}`);
 }

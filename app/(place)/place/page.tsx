@@ -13,10 +13,11 @@ export const metadata: Metadata = { title: 'Place' };
 export default async function PlacePage({
   searchParams,
 }: {
-  searchParams: Promise<{ said?: string; refused?: string }>;
+  searchParams: Promise<Record<string, string | undefined>>;
 }) {
   const context = await placeContext();
-  const [view, { said, refused }] = await Promise.all([readPlace(context), searchParams]);
+  const [view, typed] = await Promise.all([readPlace(context), searchParams]);
+  const { said, refused } = typed;
   const { place } = view;
   const plants = place.crops.reduce((n, c) => n + c.plantings.length, 0);
   return (
@@ -31,6 +32,7 @@ export default async function PlacePage({
         actions={{ addCrop, bringIn, noteWater }}
         ids={place.kitchens.map(() => randomUUID())}
         id={randomUUID()}
+        typed={typed}
         said={said ?? null}
         refused={refused ?? null}
       />

@@ -16,11 +16,11 @@ export default async function LinePage({
   searchParams,
 }: {
   params: Promise<{ line: string }>;
-  searchParams: Promise<{ said?: string; refused?: string }>;
+  searchParams: Promise<{ said?: string; refused?: string; count?: string; who?: string }>;
 }) {
   const context = await placeContext();
   const { line } = await params;
-  const [view, { said, refused }] = await Promise.all([readLine(context, line), searchParams]);
+  const [view, { said, refused, count, who }] = await Promise.all([readLine(context, line), searchParams]);
   if (!view) notFound();
   return (
     <>
@@ -30,7 +30,13 @@ export default async function LinePage({
       />
       {refused ? <Problem title="Not taken">{refused}</Problem> : null}
       {said ? <p role="status">{said}</p> : null}
-      <LinePieces slug={view.slug} pieces={view.pieces} action={takeFromLine} id={randomUUID()} />
+      <LinePieces
+        slug={view.slug}
+        pieces={view.pieces}
+        action={takeFromLine}
+        id={randomUUID()}
+        typed={{ count: count ?? '1', who: who ?? '' }}
+      />
     </>
   );
 }
