@@ -2,14 +2,16 @@
 import { daySchedule, type KitchenDay } from '#lib/plan/day-schedule.ts';
 import type { PlanInstance } from '#lib/plan/instance.ts';
 import { batchCount, type Plan } from '#lib/plan/plan.ts';
+import type { RecipeKind } from '#lib/reference/recipes/recipe.ts';
 import { RECIPES } from '#lib/reference/recipes/recipe-book.ts';
 import { type Kitchen, mainKitchen } from '#lib/store/place.ts';
+import { mass } from '#lib/units/format.ts';
 import { addDays, type PlainDate, weekday } from '#lib/units/plain-date.ts';
 import type { Context } from './context.ts';
 import { type PlanAsked, planHref } from './plan-asked.ts';
 import { lotsOfPans, type PanLot } from './plan-draws.ts';
-import { hourOfDay } from './plan-instance.ts';
-import { placeOf } from './plan-recipes.ts';
+import { hourOfDay } from './plan-lots.ts';
+import { DRIED_DENSITY, PACK_DENSITY, placeOf } from './plan-recipes.ts';
 
 export interface PlanBatchView {
   id: string;
@@ -23,7 +25,8 @@ export interface PlanBatchView {
   fruit: { name: string; kg: number }[];
   /** "9 half-pint"; empty where it is not jarred. */
   jars: { label: string; count: number }[];
-  litres: number;
+  /** Where it is not jarred: "about 1.20 kg frozen". */
+  made: string;
   goes: 'shelf' | 'freezer' | 'fridge' | 'dry';
   sugarKg: number;
   /** Lots by code, of fruit that is there. */
@@ -165,7 +168,7 @@ function batchesOf(ctx: Context, s: Shown, at: { day: number; pans: ReadonlyMap<
         .filter((j) => j.day === day && j.recipe === id)
         .map((j) => ({ label: s.p.jars.find((z) => z.id === j.jar)?.name ?? j.jar, count: Math.round(j.count) }))
         .filter((j) => j.count > 0),
-      litres: kg * (recipe?.yieldPerKg ?? 0),
+      made: madeText(kind, kg * (recipe?.yieldPerKg ?? 0)),
       goes: placeOf(kind),
       sugarKg: kg * (recipe?.sugar ?? 0),
       lots: there.map((l) => ({ code: s.lotCodes.get(l.lot)?.code ?? l.lot, kg: l.kg })),
@@ -184,6 +187,12 @@ function batchesOf(ctx: Context, s: Shown, at: { day: number; pans: ReadonlyMap<
       kept,
     };
   });
+}
+
+function madeText(kind: RecipeKind, litres: number): string {
+  const place = placeOf(kind);
+  if (place === 'dry') return `about ${mass(litres * DRIED_DENSITY * 1000)} dried`;
+  return kind === 'frozen' ? `about ${mass(litres * PACK_DENSITY * 1000)} prepared` : `about ${litres.toFixed(1)} L`;
 }
 
 function fruitOf(s: Shown, { day, id }: { day: number; id: string }): { name: string; kg: number }[] {

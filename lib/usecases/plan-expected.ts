@@ -6,7 +6,7 @@ import { HarvestPosterior } from '#lib/forecast/harvest-posterior.ts';
 import { loadActs } from '#lib/store/act-store.ts';
 import { addDays, daysBetween } from '#lib/units/plain-date.ts';
 import type { Context } from './context.ts';
-import type { ExpectedPick } from './plan-instance.ts';
+import type { ExpectedPick } from './plan-lots.ts';
 import { type CropSeason, seasonCrops } from './season-crops.ts';
 
 /** Days between two pickings of a crop. Common practice in a household's season; estimate. */

@@ -29,12 +29,14 @@ export interface PlanFacts {
   powder: { madeG: number; usedG: number; leftG: number };
   /** The one limit that stops more, and in how many days it does; null when nothing is lost for want of anything. */
   limit: { words: string; days: number } | null;
+  /** Most of what is lost turns before anybody has kitchen time. */
+  early: boolean;
   /** Limits overrun: pins that clash, in words with the day. */
-  clashes: { words: string; day: number | null; used: number; room: number }[];
+  clashes: { rule: string; ids: readonly string[]; words: string; day: number | null; used: number; room: number }[];
 }
 
 /** Below this loss nothing is said to stop more. */
-const NOTHING_LOST_KG = 0.05;
+export const NOTHING_LOST_KG = 0.05;
 
 export function planFacts(p: PlanInstance, plan: Plan, prices: readonly LimitPrice[]): PlanFacts {
   const rounded = wholeJars(p, plan).plan;
@@ -51,6 +53,7 @@ export function planFacts(p: PlanInstance, plan: Plan, prices: readonly LimitPri
   const bought = (id: string) => shown.bought.filter((b) => b.material === id).reduce((n, b) => n + b.amount, 0);
   const free = (place: string) =>
     (p.storage.find((s) => s.place === place)?.free.at(-1) ?? 0) - atEnd(tally.filledLitres, place);
+  const early = turnsTooEarly(p, shown);
   const reasons = explainPlan(p, exact, prices);
   return {
     plan: shown,
@@ -82,8 +85,16 @@ export function planFacts(p: PlanInstance, plan: Plan, prices: readonly LimitPri
       usedG: shown.pectin.filter((x) => x.material === 'apple-powder').reduce((n, x) => n + x.amount, 0),
       leftG: atEnd(tally.stock, 'apple-powder'),
     },
-    limit: lostKg > NOTHING_LOST_KG ? oneLimit(reasons.binding, prices) : null,
-    clashes: reasons.shortages.map((s) => ({ words: s.words, day: s.day, used: s.used, room: s.limit })),
+    limit: lostKg > NOTHING_LOST_KG && !early ? oneLimit(p, plan, { binding: reasons.binding, prices }) : null,
+    early: lostKg > NOTHING_LOST_KG && early,
+    clashes: reasons.shortages.map((s) => ({
+      rule: s.rule,
+      ids: s.ids,
+      words: s.words,
+      day: s.day,
+      used: s.used,
+      room: s.limit,
+    })),
   };
 }
 
@@ -105,22 +116,48 @@ function lostByCrop(p: PlanInstance, plan: Plan): { name: string; kg: number }[]
     .sort((a, b) => b.kg - a.kg);
 }
 
-/** Binding on most days; of two alike, the one a further unit of which is worth more. What the outlets take and the fruit itself stop nothing. */
-function oneLimit(binding: readonly BindingLimit[], prices: readonly LimitPrice[]): PlanFacts['limit'] {
+/**
+ * Binding on most days; of two alike, the one a further unit of which is worth more. A supply of which more could have been
+ * bought on an earlier shop day stops nothing.
+ */
+function oneLimit(
+  p: PlanInstance,
+  plan: Plan,
+  o: { binding: readonly BindingLimit[]; prices: readonly LimitPrice[] },
+): PlanFacts['limit'] {
   const days = new Map<string, Set<number>>();
-  for (const b of binding) days.set(b.words, (days.get(b.words) ?? new Set()).add(b.day));
-  const price = (words: string) =>
-    Math.max(
-      0,
-      ...binding
-        .filter((b) => b.words === words)
-        .map(
-          (b) =>
-            prices.find(
-              (x) => x.rule === b.rule && (x.ids[0] ?? '') === (b.ids[0] ?? '') && (x.day === null || x.day === b.day),
-            )?.price ?? 0,
-        ),
-    );
+  const real = o.binding.filter(
+    (b) => b.rule !== 'stock' || !couldBuyMore(p, plan, { material: b.ids[0] ?? '', before: b.day }),
+  );
+  for (const b of real) days.set(b.words, (days.get(b.words) ?? new Set()).add(b.day));
+  const priceOf = (b: BindingLimit) =>
+    o.prices.find(
+      (x) => x.rule === b.rule && (x.ids[0] ?? '') === (b.ids[0] ?? '') && (x.day === null || x.day === b.day),
+    )?.price ?? 0;
+  const price = (words: string) => Math.max(0, ...real.filter((b) => b.words === words).map(priceOf));
   const order = [...days.entries()].sort((a, b) => b[1].size - a[1].size || price(b[0]) - price(a[0]));
   return order[0] ? { words: order[0][0], days: order[0][1].size } : null;
+}
+
+function couldBuyMore(p: PlanInstance, plan: Plan, q: { material: string; before: number }): boolean {
+  const m = p.materials.find((x) => x.id === q.material);
+  if (m?.price === undefined) return false;
+  const bought = (day: number) =>
+    plan.bought.filter((b) => b.material === q.material && b.day === day).reduce((n, b) => n + b.amount, 0);
+  return p.days.some(
+    (_, day) =>
+      day <= q.before &&
+      (m.shopDays?.includes(day) ?? true) &&
+      bought(day) < (m.maxBuy ?? Number.POSITIVE_INFINITY) - 1e-6,
+  );
+}
+
+/** Most of what is lost turns before anybody has an hour in the kitchen. */
+function turnsTooEarly(p: PlanInstance, plan: Plan): boolean {
+  const lots = new Map(p.lots.map((l) => [l.id, l]));
+  const hasTime = (id: string) =>
+    p.days.some((d, day) => d.active > 0 && day >= (lots.get(id)?.avail ?? 0) && day <= (lots.get(id)?.useBy ?? -1));
+  const all = plan.wasted.reduce((n, w) => n + w.kg, 0);
+  const early = plan.wasted.filter((w) => !hasTime(w.lot)).reduce((n, w) => n + w.kg, 0);
+  return all > 0 && early > all / 2;
 }

@@ -3,12 +3,12 @@
  * one search at a time for a place, for two would only slow each other.
  */
 import { Worker } from 'node:worker_threads';
-import type { PlanProgress } from '#lib/plan/solve-options.ts';
+import { type PlanProgress, planGap } from '#lib/plan/solve-options.ts';
 import type { Context } from './context.ts';
 import type { PlanAsked } from './plan-asked.ts';
 import { type SearchInput, searchPlan } from './plan-search.ts';
 import { type FoundPlan, keepFound, type Proposal, proposePlan } from './propose-plan.ts';
-import { converse, unbundled } from './thread-talk.ts';
+import { converse } from './thread-talk.ts';
 
 export interface PlanJob {
   /** The hash of the data searched. */
@@ -16,6 +16,7 @@ export interface PlanJob {
   placeId: string;
   state: 'running' | 'done' | 'stopped' | 'failed';
   startedAt: number;
+  endedAt: number | null;
   limit: number;
   /** Improvements so far. */
   found: number;
@@ -71,6 +72,7 @@ export async function startSearch(
     placeId: ctx.place.id,
     state: 'running',
     startedAt: performance.now(),
+    endedAt: null,
     limit,
     found: 0,
     best: null,
@@ -104,9 +106,12 @@ async function runJob(
     start: found ? { plan: found.plan, bound: found.bound } : null,
     stop: job.stop,
   };
+  const proven = found?.bound ?? Number.POSITIVE_INFINITY;
   const hear = (p: PlanProgress) => {
     if (job.best && p.worth > job.best.worth + 1e-6) job.found += 1;
-    job.best = p;
+    // What was proven before holds still: the data are the same.
+    const bound = Math.min(p.bound ?? Number.POSITIVE_INFINITY, proven);
+    job.best = Number.isFinite(bound) ? { ...p, bound, gap: planGap(p.worth, bound) } : p;
   };
   try {
     const answer = await search(input, hear, job.abort.signal).catch((error: unknown) => bestSoFar(job, error));
@@ -116,17 +121,21 @@ async function runJob(
     job.state = 'failed';
     job.failed = error instanceof Error ? error.message : String(error);
   }
+  job.endedAt = performance.now();
 }
 
+/** Set by the server's bundler; where the source runs as it is (tests, scripts) there is no thread to start and the search runs in place. */
+const bundled = process.env.NEXT_RUNTIME === 'nodejs';
+
 const search = (input: SearchInput, hear: (p: PlanProgress) => void, signal: AbortSignal): Promise<FoundPlan> =>
-  unbundled(import.meta.url)
-    ? searchPlan(input, hear)
-    : converse<SearchInput, PlanProgress, FoundPlan>(
+  bundled
+    ? converse<SearchInput, PlanProgress, FoundPlan>(
         new Worker(new URL('./plan-thread.ts', import.meta.url)),
         input,
         hear,
         signal,
-      );
+      )
+    : searchPlan(input, hear);
 
 /** A thread that had to be ended still leaves the best plan it told of. */
 function bestSoFar(job: PlanJob, error: unknown): FoundPlan {
@@ -170,7 +179,7 @@ export function jobReport(placeId: string, id: string): JobReport {
   return {
     id,
     state: job.state,
-    seconds: Math.round((performance.now() - job.startedAt) / 100) / 10,
+    seconds: Math.round(((job.endedAt ?? performance.now()) - job.startedAt) / 100) / 10,
     limit: job.limit,
     found: job.found,
     worth: job.best?.worth ?? null,

@@ -5,7 +5,7 @@ import { addDays, shortDate } from '#lib/units/plain-date.ts';
 import type { Context } from './context.ts';
 import { type PlanAsked, planAsked, planHref, planQuery } from './plan-asked.ts';
 import { type PlanDayView, type PlanTrackView, planDays, planTracks } from './plan-days.ts';
-import { type PlanFacts, planFacts } from './plan-facts.ts';
+import { NOTHING_LOST_KG, type PlanFacts, planFacts } from './plan-facts.ts';
 import { FIRST_SECONDS, type JobReport, jobReport } from './plan-jobs.ts';
 import { HORIZON, type Proposal, planId, proposePlan } from './propose-plan.ts';
 
@@ -140,9 +140,11 @@ function answerOf(c: PlanCardView, searched: boolean): string {
     c.which === 'found' ? 'The best plan found keeps' : searched ? 'The plain plan keeps' : 'A plain plan keeps';
   const stop = facts.limit
     ? `; ${facts.limit.words} ${facts.limit.words.endsWith('s') ? 'stop' : 'stops'} more`
-    : facts.lostKg > 0.05
-      ? '; the rest turns before anybody has time'
-      : '; nothing is lost';
+    : facts.early
+      ? '; most of the rest turns before anybody has kitchen time'
+      : facts.lostKg > NOTHING_LOST_KG
+        ? '; the rest would bring less than its work'
+        : '; nothing is lost';
   return `${who} ${kg(facts.keptKg)} of ${kg(facts.totalKg)} kg${stop}`;
 }
 
@@ -150,8 +152,10 @@ function answerOf(c: PlanCardView, searched: boolean): string {
 const clashesOf = (ctx: Context, f: Pick<PlanFacts, 'clashes'>): string[] =>
   f.clashes.map((c) => {
     const on = c.day === null ? '' : ` on ${shortDate(dayAt(ctx, c.day))}`;
-    return c.words === 'a pinned batch'
-      ? `a batch you want kept does not fit${on}`
-      : `${c.words}${on}: ${Number(c.used.toFixed(2))} wanted, ${Number(c.room.toFixed(2))} there`;
+    const title = titleOf(c.ids[0] ?? '');
+    if (c.rule === 'pin') return `${title}${on}: ${c.room} to be kept, ${c.used} can be made`;
+    if (c.rule === 'least batch')
+      return `${title}${on}: ${c.used.toFixed(2)} kg of fruit for batches that need ${c.room.toFixed(2)} kg at least`;
+    return `${c.words}${on}: ${Number(c.used.toFixed(2))} wanted, ${Number(c.room.toFixed(2))} there`;
   });
 const dayAt = (ctx: Context, day: number) => addDays(ctx.today, day);

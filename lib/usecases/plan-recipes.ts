@@ -23,8 +23,8 @@ export interface RecipePlan {
 /** Density of a finished spread at 65 °Bx, kg/L (ICUMSA polynomial, lib/science/density.ts). */
 const SPREAD_DENSITY = 1.3166;
 /** kg of prepared fruit in a litre of frozen pack, and of dried pieces in a litre. Estimate. */
-const PACK_DENSITY = 0.7;
-const DRIED_DENSITY = 0.25;
+export const PACK_DENSITY = 0.7;
+export const DRIED_DENSITY = 0.25;
 
 /** Density of fresh juice of about 12 °Bx, kg/L (ICUMSA polynomial, lib/science/density.ts). */
 const JUICE_DENSITY = 1.05;

@@ -4,12 +4,9 @@
  * what is never opened. Worth per litre is a starting figure of this program (estimate), for the household to overrule.
  */
 
-import type { HeldLot } from '#lib/ledger/lot.ts';
-import { isLot } from '#lib/ledger/movement.ts';
 import type { PlanProduct, StoragePlace } from '#lib/plan/instance.ts';
 import type { RecipeKind } from '#lib/reference/recipes/recipe.ts';
-import { movementsBetween } from '#lib/store/ledger-store.ts';
-import { addDays, daysBetween } from '#lib/units/plain-date.ts';
+import { addDays, daysBetween, type PlainDate } from '#lib/units/plain-date.ts';
 import type { Context } from './context.ts';
 
 /** Worth of a litre while it is wanted, in the place's money. Estimate. */
@@ -48,20 +45,31 @@ const THIRD = { share: 1, value: 0.15 };
 /** Days of record below which a year is not reckoned from them. */
 const LEAST_DAYS = 120;
 
-/** Pieces of each recipe that leave in a year (eaten, given, sold), reckoned up from the days on record. */
-export async function usedInAYear(ctx: Context, lots: readonly HeldLot[]): Promise<Map<string, number>> {
-  const recipeOfLot = new Map(
-    lots.filter((l) => l.recipeId && l.unit !== 'g').map((l) => [l.id, l.recipeId as string]),
-  );
+/** Pieces of each recipe that leave in a year (eaten, given, sold), reckoned up from the days on record; mistakes put right cancel. */
+export async function usedInAYear(ctx: Context): Promise<Map<string, number>> {
+  const from = addDays(ctx.today, -365);
+  const placeId = ctx.place.id;
+  const ways = ['eaten', 'given', 'sold'];
+  const day = { gte: from, lte: ctx.today };
+  const [lots, out, back, first] = await Promise.all([
+    ctx.db.lot.findMany({
+      where: { placeId, recipeId: { not: null }, unit: { not: 'g' } },
+      select: { id: true, recipeId: true },
+    }),
+    ctx.db.movement.groupBy({ by: ['fromLotId'], where: { placeId, day, toSink: { in: ways } }, _sum: { qty: true } }),
+    ctx.db.movement.groupBy({ by: ['toLotId'], where: { placeId, day, fromSink: { in: ways } }, _sum: { qty: true } }),
+    ctx.db.movement.findFirst({ where: { placeId, day }, orderBy: { day: 'asc' }, select: { day: true } }),
+  ]);
+  const days = Math.max(LEAST_DAYS, first ? daysBetween(first.day as PlainDate, ctx.today) : 365);
+  const recipeOf = new Map(lots.map((l) => [l.id, l.recipeId as string]));
   const used = new Map<string, number>();
-  const moves = await movementsBetween(ctx.db, ctx.place.id, addDays(ctx.today, -365), ctx.today);
-  const days = Math.max(LEAST_DAYS, moves[0] ? daysBetween(moves[0].day, ctx.today) : 365);
-  for (const m of moves) {
-    if (!isLot(m.from) || isLot(m.to) || !['eaten', 'given', 'sold'].includes(m.to.sink)) continue;
-    const recipe = recipeOfLot.get(m.from.lot);
-    if (recipe) used.set(recipe, (used.get(recipe) ?? 0) + (m.qty * 365) / days);
-  }
-  return used;
+  const add = (lotId: string | null, qty: number | null) => {
+    const recipe = recipeOf.get(lotId ?? '');
+    if (recipe && qty) used.set(recipe, (used.get(recipe) ?? 0) + (qty * 365) / days);
+  };
+  for (const m of out) add(m.fromLotId, m._sum.qty);
+  for (const m of back) add(m.toLotId, -(m._sum.qty ?? 0));
+  return new Map([...used.entries()].filter(([, n]) => n > 0).sort(([a], [b]) => (a < b ? -1 : 1)));
 }
 
 export interface Want {

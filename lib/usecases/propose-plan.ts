@@ -4,6 +4,7 @@
  */
 import { createHash } from 'node:crypto';
 import { checkPlan, type PlanCheck } from '#lib/plan/check-plan.ts';
+import type { GreedyRule } from '#lib/plan/greedy/greedy-state.ts';
 import { greedyPlan } from '#lib/plan/greedy-plan.ts';
 import type { FormerPlan, PlanInstance } from '#lib/plan/instance.ts';
 import type { LimitPrice } from '#lib/plan/limit-prices.ts';
@@ -20,6 +21,8 @@ import { batchesAhead } from './season-plan.ts';
 export const HORIZON = 14;
 /** Money per batch moved against the plan chosen on an earlier day: a tenth of a good batch. Estimate. */
 const CHANGE_WEIGHT = 1;
+/** What perishes first goes first, then what pays best per hour; the stall, which has had its share, comes after the pan. */
+const CAREFUL_RULE: GreedyRule = { urgentFirst: true, leastNet: 1, perHour: true, sellFirst: false };
 /** Changes whenever equal data would be planned otherwise. */
 const PLAN_VERSION = 'plan-1';
 
@@ -59,7 +62,7 @@ export async function proposePlan(ctx: Context, asked: PlanAsked): Promise<Propo
   const instance = await instanceOf(ctx, asked, chosen);
   if (instance.lots.length === 0) return null;
   const hash = planHash(instance);
-  const plan = greedyPlan(instance);
+  const plan = greedyPlan(instance, CAREFUL_RULE);
   const stored = await loadPlan(ctx.db, ctx.place.id, planId(ctx.place.id, hash, 'found'));
   return {
     instance,
