@@ -3,7 +3,7 @@
 import { receiveSupply } from '#lib/ledger/acts/receive-supply.ts';
 import { childId } from '#lib/ledger/entry.ts';
 import { newLot } from '#lib/ledger/lot.ts';
-import { batchCode } from '#lib/ledger/lot-code.ts';
+import { batchCode, freeReceiptNumber } from '#lib/ledger/lot-code.ts';
 import { addDays, type PlainDate, plainDate } from '#lib/units/plain-date.ts';
 import { demoId } from './demo-ids.ts';
 import { DEMO_LINES, foodOfLine, isGlass, isShelved, lotKindOf } from './lines.ts';
@@ -112,6 +112,7 @@ const openingSupplies = (): [Supply, string?][] => [
 export function playReceipt(s: SeasonState, key: string, supply: Supply, day: PlainDate, code?: string): void {
   const opening = key.startsWith('opening');
   const kind = code?.startsWith('S-') ? 'set-aside' : supply.kind;
+  const taken = [...s.book.lots.values()].filter((l) => l.madeOn === day).map((l) => l.code);
   write(
     s,
     receiveSupply({
@@ -122,7 +123,7 @@ export function playReceipt(s: SeasonState, key: string, supply: Supply, day: Pl
       kind,
       item: supply.item,
       what: supply.what,
-      number: 1,
+      number: freeReceiptNumber(taken, day, supply.what),
       label: supply.label,
       unit: supply.unit,
       qty: supply.qty,

@@ -18,6 +18,13 @@ export const harvestCode = (day: PlainDate, row: string, what: string, n: number
   `H-${yearAndDay(day)}-${row}-${what}-${n}`;
 /** "R-26023-ORA-1": a bought ingredient, one step back. */
 export const receiptCode = (day: PlainDate, what: string, n: number): string => `R-${yearAndDay(day)}-${what}-${n}`;
+/** The first number free for a receipt of that day and thing, given the codes there are. */
+export function freeReceiptNumber(codes: Iterable<string>, day: PlainDate, what: string): number {
+  const taken = new Set(codes);
+  let n = 1;
+  while (taken.has(receiptCode(day, what, n))) n++;
+  return n;
+}
 /** "S-25270-APC-1": a set-aside. */
 export const setAsideCode = (day: PlainDate, what: string, n: number): string => `S-${yearAndDay(day)}-${what}-${n}`;
 

@@ -231,6 +231,34 @@ export async function movementsBetween(
   return rows.map((row) => ({ ...toMovement(row), actId: row.actId, day: row.day as PlainDate, kind: row.act.kind }));
 }
 
+/** What left for these sinks in a span of days, net of what was put right: pieces by recipe, and the first day on record in it. */
+export async function leftByRecipe(
+  db: Db | Tx,
+  placeId: string,
+  q: { from: PlainDate; to: PlainDate; sinks: readonly string[] },
+): Promise<{ pieces: Map<string, number>; firstDay: PlainDate | null }> {
+  const day = { gte: q.from, lte: q.to };
+  const sinks = { in: [...q.sinks] };
+  const [lots, out, back, first] = await Promise.all([
+    db.lot.findMany({
+      where: { placeId, recipeId: { not: null }, unit: { not: 'g' } },
+      select: { id: true, recipeId: true },
+    }),
+    db.movement.groupBy({ by: ['fromLotId'], where: { placeId, day, toSink: sinks }, _sum: { qty: true } }),
+    db.movement.groupBy({ by: ['toLotId'], where: { placeId, day, fromSink: sinks }, _sum: { qty: true } }),
+    db.movement.findFirst({ where: { placeId, day }, orderBy: { day: 'asc' }, select: { day: true } }),
+  ]);
+  const recipeOf = new Map(lots.map((l) => [l.id, l.recipeId as string]));
+  const pieces = new Map<string, number>();
+  const add = (lotId: string | null, qty: number | null) => {
+    const recipe = recipeOf.get(lotId ?? '');
+    if (recipe && qty) pieces.set(recipe, (pieces.get(recipe) ?? 0) + qty);
+  };
+  for (const m of out) add(m.fromLotId, m._sum.qty);
+  for (const m of back) add(m.toLotId, -(m._sum.qty ?? 0));
+  return { pieces, firstDay: (first?.day as PlainDate | undefined) ?? null };
+}
+
 const CHUNK = 300;
 async function inChunks<T>(rows: T[], write: (part: T[]) => Promise<unknown>): Promise<void> {
   for (let i = 0; i < rows.length; i += CHUNK) await write(rows.slice(i, i + CHUNK));

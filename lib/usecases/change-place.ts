@@ -3,9 +3,8 @@
 import { receiveSupply } from '#lib/ledger/acts/receive-supply.ts';
 import type { Act } from '#lib/ledger/entry.ts';
 import type { LotKind, LotUnit } from '#lib/ledger/lot.ts';
-import { foodCode } from '#lib/ledger/lot-code.ts';
-import { loadActs } from '#lib/store/act-store.ts';
-import { type Written, writeAct } from '#lib/store/ledger-store.ts';
+import { foodCode, freeReceiptNumber } from '#lib/ledger/lot-code.ts';
+import { loadLots, type Written, writeAct } from '#lib/store/ledger-store.ts';
 import { roomOfKind } from '#lib/store/place.ts';
 import { addCrop } from '#lib/store/place-store.ts';
 import type { Context } from './context.ts';
@@ -52,13 +51,12 @@ export async function receive(ctx: Context, b: Bought): Promise<Written<{ code: 
     corrects: null,
   };
   return writeAct(ctx.db, ctx.place.id, b.id, ctx.enteredAt, async (tx) => {
-    const same = (await loadActs(tx, ctx.place.id, { kinds: ['receive'], from: ctx.today, to: ctx.today })).filter(
-      (a) => a.payload.item === b.item,
-    ).length;
+    const ofDay = await loadLots(tx, ctx.place.id, { item: b.item, madeFrom: ctx.today, emptied: true });
+    const codes = ofDay.map((l) => l.code);
     const entry = receiveSupply({
       act,
       ...known,
-      number: same + 1,
+      number: freeReceiptNumber(codes, ctx.today, known.what),
       qty: b.qty,
       roomId: roomOfKind(ctx.place, 'dry')?.id ?? null,
       details: { supplier: b.supplier },

@@ -6,7 +6,8 @@
 
 import type { PlanProduct, StoragePlace } from '#lib/plan/instance.ts';
 import type { RecipeKind } from '#lib/reference/recipes/recipe.ts';
-import { addDays, daysBetween, type PlainDate } from '#lib/units/plain-date.ts';
+import { leftByRecipe } from '#lib/store/ledger-store.ts';
+import { addDays, daysBetween } from '#lib/units/plain-date.ts';
 import type { Context } from './context.ts';
 
 /** Worth of a litre while it is wanted, in the place's money. Estimate. */
@@ -47,29 +48,14 @@ const LEAST_DAYS = 120;
 
 /** Pieces of each recipe that leave in a year (eaten, given, sold), reckoned up from the days on record; mistakes put right cancel. */
 export async function usedInAYear(ctx: Context): Promise<Map<string, number>> {
-  const from = addDays(ctx.today, -365);
-  const placeId = ctx.place.id;
-  const ways = ['eaten', 'given', 'sold'];
-  const day = { gte: from, lte: ctx.today };
-  const [lots, out, back, first] = await Promise.all([
-    ctx.db.lot.findMany({
-      where: { placeId, recipeId: { not: null }, unit: { not: 'g' } },
-      select: { id: true, recipeId: true },
-    }),
-    ctx.db.movement.groupBy({ by: ['fromLotId'], where: { placeId, day, toSink: { in: ways } }, _sum: { qty: true } }),
-    ctx.db.movement.groupBy({ by: ['toLotId'], where: { placeId, day, fromSink: { in: ways } }, _sum: { qty: true } }),
-    ctx.db.movement.findFirst({ where: { placeId, day }, orderBy: { day: 'asc' }, select: { day: true } }),
-  ]);
-  const days = Math.max(LEAST_DAYS, first ? daysBetween(first.day as PlainDate, ctx.today) : 365);
-  const recipeOf = new Map(lots.map((l) => [l.id, l.recipeId as string]));
-  const used = new Map<string, number>();
-  const add = (lotId: string | null, qty: number | null) => {
-    const recipe = recipeOf.get(lotId ?? '');
-    if (recipe && qty) used.set(recipe, (used.get(recipe) ?? 0) + (qty * 365) / days);
-  };
-  for (const m of out) add(m.fromLotId, m._sum.qty);
-  for (const m of back) add(m.toLotId, -(m._sum.qty ?? 0));
-  return new Map([...used.entries()].filter(([, n]) => n > 0).sort(([a], [b]) => (a < b ? -1 : 1)));
+  const { pieces, firstDay } = await leftByRecipe(ctx.db, ctx.place.id, {
+    from: addDays(ctx.today, -365),
+    to: ctx.today,
+    sinks: ['eaten', 'given', 'sold'],
+  });
+  const days = Math.max(LEAST_DAYS, firstDay ? daysBetween(firstDay, ctx.today) : 365);
+  const yearly = [...pieces.entries()].map(([recipe, n]): [string, number] => [recipe, (n * 365) / days]);
+  return new Map(yearly.filter(([, n]) => n > 0).sort(([x], [y]) => (x < y ? -1 : 1)));
 }
 
 export interface Want {

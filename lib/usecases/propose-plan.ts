@@ -9,7 +9,7 @@ import { greedyPlan } from '#lib/plan/greedy-plan.ts';
 import type { FormerPlan, PlanInstance } from '#lib/plan/instance.ts';
 import type { LimitPrice } from '#lib/plan/limit-prices.ts';
 import type { Plan } from '#lib/plan/plan.ts';
-import { choosePlan, loadPlan, type StoredPlan, savePlan } from '#lib/store/plan-store.ts';
+import { choosePlan, loadPlan, planInForce, type StoredPlan, savePlan } from '#lib/store/plan-store.ts';
 import { addDays, daysBetween, type PlainDate } from '#lib/units/plain-date.ts';
 import type { Context } from './context.ts';
 import { type PlanAsked, pinsOf, planQuery } from './plan-asked.ts';
@@ -58,7 +58,7 @@ export const planId = (placeId: string, hash: string, which: 'found' | 'by-hand'
 
 /** Null where there is no fruit, neither there nor coming. */
 export async function proposePlan(ctx: Context, asked: PlanAsked): Promise<Proposal | null> {
-  const chosen = await chosenPlan(ctx);
+  const chosen = await planInForce(ctx.db, ctx.place.id, ctx.today);
   const instance = await instanceOf(ctx, asked, chosen);
   if (instance.lots.length === 0) return null;
   const hash = planHash(instance);
@@ -112,15 +112,6 @@ function formerOf(ctx: Context, chosen: StoredPlan | null): FormerPlan | null {
     .map((b) => ({ recipe: b.recipeId, day: daysBetween(ctx.today, b.day), batches: b.batches }))
     .filter((b) => b.day < HORIZON);
   return batches.length > 0 ? { batches, weight: CHANGE_WEIGHT } : null;
-}
-
-async function chosenPlan(ctx: Context): Promise<StoredPlan | null> {
-  const row = await ctx.db.plan.findFirst({
-    where: { placeId: ctx.place.id, chosen: true, day: { lte: ctx.today } },
-    orderBy: [{ day: 'desc' }, { createdAt: 'desc' }],
-    select: { id: true },
-  });
-  return row ? loadPlan(ctx.db, ctx.place.id, row.id) : null;
 }
 
 /** Keeps what a search found: the data it was found for, seed, solver, seconds and bound with it. */

@@ -100,6 +100,6 @@ async function noSuchLine(tx: Tx, ctx: Context, { slug, count }: TakeInput): Pro
 
 /** The eaten jar's glass comes back to the empties of its kind, where they are kept as a lot. */
 async function emptiesFor(tx: Tx, ctx: Context, lot: HeldLot | undefined): Promise<HeldLot | null> {
-  if (!lot || lot.kind !== 'jars' || !lot.item) return null;
+  if (lot?.kind !== 'jars' || !lot.item) return null;
   return (await loadLots(tx, ctx.place.id, { kinds: ['empties'], item: lot.item, emptied: true }))[0] ?? null;
 }

@@ -1,7 +1,5 @@
 import assert from 'node:assert/strict';
 import { describe, it } from 'vitest';
-import { batchMass } from '#lib/ledger/batch-mass.ts';
-import { emptyBook } from '#lib/ledger/book.ts';
 import { DEMO_LINES, leftAtEnd } from '#lib/demo/lines.ts';
 import { dailyPicks, splitPick } from '#lib/demo/picking.ts';
 import { playOpening } from '#lib/demo/play-opening.ts';
@@ -9,10 +7,19 @@ import { playSeason } from '#lib/demo/play-season.ts';
 import { AT_END } from '#lib/demo/season-events.ts';
 import type { SeasonState } from '#lib/demo/season-state.ts';
 import { DEMO_CROPS } from '#lib/demo/wrenlatch.ts';
+import { batchMass } from '#lib/ledger/batch-mass.ts';
+import { emptyBook } from '#lib/ledger/book.ts';
 import { mondayOf, plainDate } from '#lib/units/plain-date.ts';
 
 const year = (to: string): SeasonState => {
-  const s: SeasonState = { placeId: 'w', book: emptyBook(), pieces: new Map(), personsPicks: new Set(), personsBatches: new Set(), written: [] };
+  const s: SeasonState = {
+    placeId: 'w',
+    book: emptyBook(),
+    pieces: new Map(),
+    personsPicks: new Set(),
+    personsBatches: new Set(),
+    written: [],
+  };
   playOpening(s, plainDate('2025-01-01'));
   playSeason(s, plainDate('2025-01-01'), plainDate(to));
   return s;
@@ -30,13 +37,36 @@ describe('the demo season', () => {
   });
 
   it('ends with 320 glass jars and the supplies of 15 January 2026', () => {
-    assert.equal(onHand(end, (l) => l.kind === 'jars' || l.kind === 'cold-jars'), 320);
-    assert.equal(onHand(end, (l) => l.item === 'sugar'), AT_END.sugarG);
-    assert.equal(onHand(end, (l) => l.item === 'lid-regular'), AT_END.lids);
-    for (const [jar, n] of Object.entries(AT_END.empties)) assert.equal(onHand(end, (l) => l.kind === 'empties' && l.item === jar), n, jar);
-    assert.equal(onHand(end, (l) => l.item === 'apple-powder'), 1172);
-    assert.equal(onHand(end, (l) => l.item === 'pectin-stock'), 9);
-    assert.equal(onHand(end, (l) => l.item === 'citrus-rind'), 420);
+    assert.equal(
+      onHand(end, (l) => l.kind === 'jars' || l.kind === 'cold-jars'),
+      320,
+    );
+    assert.equal(
+      onHand(end, (l) => l.item === 'sugar'),
+      AT_END.sugarG,
+    );
+    assert.equal(
+      onHand(end, (l) => l.item === 'lid-regular'),
+      AT_END.lids,
+    );
+    for (const [jar, n] of Object.entries(AT_END.empties))
+      assert.equal(
+        onHand(end, (l) => l.kind === 'empties' && l.item === jar),
+        n,
+        jar,
+      );
+    assert.equal(
+      onHand(end, (l) => l.item === 'apple-powder'),
+      1172,
+    );
+    assert.equal(
+      onHand(end, (l) => l.item === 'pectin-stock'),
+      9,
+    );
+    assert.equal(
+      onHand(end, (l) => l.item === 'citrus-rind'),
+      420,
+    );
   });
 
   it('conserves mass through every batch', () => {
@@ -53,8 +83,17 @@ describe('the demo season', () => {
   it('picks the kilograms of the season table in its weeks', () => {
     // Kilograms picked / left to preserve in the week of that Monday (demo season table, rounded to the kilogram).
     const table: [string, number, number][] = [
-      ['2025-06-09', 8, 2], ['2025-06-30', 51, 13], ['2025-07-07', 84, 38], ['2025-07-14', 94, 50], ['2025-08-25', 169, 52],
-      ['2025-09-01', 291, 76], ['2025-09-08', 186, 46], ['2025-09-22', 176, 47], ['2025-10-06', 327, 114], ['2025-10-13', 459, 257], ['2025-10-27', 31, 6],
+      ['2025-06-09', 8, 2],
+      ['2025-06-30', 51, 13],
+      ['2025-07-07', 84, 38],
+      ['2025-07-14', 94, 50],
+      ['2025-08-25', 169, 52],
+      ['2025-09-01', 291, 76],
+      ['2025-09-08', 186, 46],
+      ['2025-09-22', 176, 47],
+      ['2025-10-06', 327, 114],
+      ['2025-10-13', 459, 257],
+      ['2025-10-27', 31, 6],
     ];
     const picked = new Map<string, [number, number]>();
     for (const crop of DEMO_CROPS)
@@ -75,7 +114,12 @@ describe('the demo season', () => {
     const steps = year('2025-09-12');
     playSeason(steps, plainDate('2025-09-12'), plainDate('2025-11-01'));
     playSeason(steps, plainDate('2025-11-01'), plainDate('2026-01-15'));
-    for (const l of DEMO_LINES) assert.equal(onHand(steps, (x) => x.label === l.label), leftAtEnd(l), l.label);
+    for (const l of DEMO_LINES)
+      assert.equal(
+        onHand(steps, (x) => x.label === l.label),
+        leftAtEnd(l),
+        l.label,
+      );
   });
 
   it('leaves the picking of a day to the person who recorded it', () => {

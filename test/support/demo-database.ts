@@ -2,13 +2,12 @@ import { copyFileSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, afterEach, beforeAll, expect } from 'vitest';
-import { databaseAddress } from '#lib/store/database/env.ts';
-import { type Db, openDatabase } from '#lib/store/database/open-database.ts';
+import type { Db } from '#lib/store/database/open-database.ts';
 import { setPlaceDay } from '#lib/store/place-store.ts';
 import { type PlainDate, plainDate } from '#lib/units/plain-date.ts';
 import { type Context, openContext } from '#lib/usecases/context.ts';
 import { DEMO_PLACE, openDemo } from '#lib/usecases/open-demo.ts';
-import { deploy } from '#prisma/deploy.mjs';
+import { makeFile, openFile } from './sqlite-file.ts';
 
 /** The real instant at which the tests act; the demo's own clock begins there. */
 export const DEMO_INSTANT = new Date('2026-06-01T08:00:00Z');
@@ -18,11 +17,10 @@ export function demoOn(day: string): () => Promise<Db> {
   let folder = '';
   let count = 0;
   const open: Db[] = [];
-  const file = (name: string) => openDatabase(databaseAddress(`file:${join(folder, name)}`, folder));
   beforeAll(async () => {
     folder = mkdtempSync(join(tmpdir(), 'stillroom-demo-'));
-    await deploy(`file:${join(folder, 'demo.db')}`);
-    const db = file('demo.db');
+    await makeFile(join(folder, 'demo.db'));
+    const db = openFile(join(folder, 'demo.db'));
     await openDemo(db, plainDate(day), DEMO_INSTANT);
     // What was written last may still stand in the log beside the file; the copies are of the file alone.
     await db.$queryRawUnsafe('PRAGMA wal_checkpoint(TRUNCATE)');
@@ -33,9 +31,9 @@ export function demoOn(day: string): () => Promise<Db> {
   });
   afterAll(() => rmSync(folder, { recursive: true, force: true }));
   return async () => {
-    const name = `copy-${++count}.db`;
-    copyFileSync(join(folder, 'demo.db'), join(folder, name));
-    const db = file(name);
+    const copy = join(folder, `copy-${++count}.db`);
+    copyFileSync(join(folder, 'demo.db'), copy);
+    const db = openFile(copy);
     open.push(db);
     return db;
   };
