@@ -85,6 +85,21 @@ describe('text that a keeper reads', () => {
   });
 });
 
+describe('the database', () => {
+  const TABLE =
+    /\b(db|tx)\.(place|kitchen|storeRoom|crop|planting|lot|act|movement|batch|reading|plan|forecast|useRate)\b/;
+
+  it('is asked by the store alone, though a use case may open a transaction', () => {
+    const others = ['lib/usecases', 'app'].flatMap((folder) => filesUnder(folder, /\.tsx?$/));
+    assert.ok(others.length > 60, `only ${others.length} files were read`);
+    assert.deepEqual(
+      others.filter((path) => TABLE.test(textOf(path))),
+      [],
+    );
+    assert.ok(TABLE.test('await tx.lot.findMany()'));
+  });
+});
+
 describe('the project folder', () => {
   const texts = filesUnder('.', /\.(tsx?|mjs|cjs|json|css|md|yml|prisma|sql|toml|svg)$|\/run$|\/\.[a-z]+$/).filter(
     (path) => path !== 'test/architecture.test.ts',
