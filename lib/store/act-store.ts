@@ -4,29 +4,43 @@ import type { Movement } from '#lib/ledger/movement.ts';
 import type { PlainDate } from '#lib/units/plain-date.ts';
 import type { Db, Tx } from './database/open-database.ts';
 import { toMovement } from './lot-rows.ts';
+import { inParts } from './many-ids.ts';
 
 export type StoredAct = Act & { movements: Movement[] };
 
-export async function loadActs(
-  db: Db | Tx,
-  placeId: string,
-  f: { kinds?: string[]; from?: PlainDate; to?: PlainDate; ids?: readonly string[]; take?: number },
-): Promise<StoredAct[]> {
-  const rows = await db.act.findMany({
-    where: {
-      placeId,
-      ...(f.kinds ? { kind: { in: f.kinds } } : {}),
-      ...(f.ids ? { id: { in: [...f.ids] } } : {}),
-      ...(f.from || f.to ? { day: { ...(f.from ? { gte: f.from } : {}), ...(f.to ? { lte: f.to } : {}) } } : {}),
-    },
-    include: { movements: { orderBy: { seq: 'asc' } } },
-    orderBy: [{ day: 'desc' }, { enteredAt: 'desc' }],
-    ...(f.take ? { take: f.take } : {}),
-  });
-  return rows.map(({ placeId: _p, enteredAt: _e, outcome: _o, at, movements, ...row }) => ({
+export interface ActFilter {
+  kinds?: string[];
+  from?: PlainDate;
+  to?: PlainDate;
+  ids?: readonly string[];
+  take?: number;
+}
+
+/** Acts with their movements, newest day first. */
+export async function loadActs(db: Db | Tx, placeId: string, f: ActFilter): Promise<StoredAct[]> {
+  const where = {
+    placeId,
+    ...(f.kinds ? { kind: { in: f.kinds } } : {}),
+    ...(f.from || f.to ? { day: { ...(f.from ? { gte: f.from } : {}), ...(f.to ? { lte: f.to } : {}) } } : {}),
+  };
+  const newest = [{ day: 'desc' as const }, { enteredAt: 'desc' as const }];
+  const acts = f.ids
+    ? await inParts(f.ids, (ids) => db.act.findMany({ where: { ...where, id: { in: ids } }, orderBy: newest }))
+    : await db.act.findMany({ where, orderBy: newest, ...(f.take ? { take: f.take } : {}) });
+  // By the acts' own condition where it is one, for a list of ids may be longer than a database takes.
+  const moved =
+    f.ids || f.take
+      ? await inParts(
+          acts.map((act) => act.id),
+          (ids) => db.movement.findMany({ where: { actId: { in: ids } } }),
+        )
+      : await db.movement.findMany({ where: { placeId, act: where } });
+  const byAct = new Map<string, typeof moved>();
+  for (const m of moved.sort((x, y) => x.seq - y.seq)) byAct.set(m.actId, [...(byAct.get(m.actId) ?? []), m]);
+  return acts.map(({ placeId: _p, enteredAt: _e, outcome: _o, at, ...row }) => ({
     ...(row as unknown as Act),
     at: at.toISOString(),
-    movements: movements.map(toMovement),
+    movements: (byAct.get(row.id) ?? []).map(toMovement),
   }));
 }
 

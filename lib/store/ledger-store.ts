@@ -14,6 +14,7 @@ import type { PlainDate } from '#lib/units/plain-date.ts';
 import { Prisma } from '#prisma/generated/sqlite/client.ts';
 import type { Db, Tx } from './database/open-database.ts';
 import { fromAct, fromLot, fromMovement, toLot, toMovement } from './lot-rows.ts';
+import { inParts } from './many-ids.ts';
 import { lockPlace } from './place-store.ts';
 
 /** Thrown inside a transaction so that it rolls back; turned into a returned refusal at its edge. */
@@ -171,7 +172,16 @@ export interface LotFilter {
 
 /** Lots with something left (or all, when asked), oldest first. */
 export async function loadLots(db: Db | Tx, placeId: string, f: LotFilter = {}): Promise<HeldLot[]> {
-  const rows = await db.lot.findMany({
+  if (f.ids && f.ids.length > 0) {
+    const { ids, ...rest } = f;
+    const parts = await inParts(ids, async (part) => rowsOf(db, placeId, { ...rest, ids: part }));
+    return parts.map(toLot).sort((a, b) => a.madeOn.localeCompare(b.madeOn) || a.code.localeCompare(b.code));
+  }
+  return (await rowsOf(db, placeId, f)).map(toLot);
+}
+
+const rowsOf = (db: Db | Tx, placeId: string, f: LotFilter) =>
+  db.lot.findMany({
     where: {
       placeId,
       ...(f.kinds ? { kind: { in: [...f.kinds] } } : {}),
@@ -183,8 +193,6 @@ export async function loadLots(db: Db | Tx, placeId: string, f: LotFilter = {}):
     },
     orderBy: [{ madeOn: 'asc' }, { code: 'asc' }],
   });
-  return rows.map(toLot);
-}
 
 export const lotOfCode = async (db: Db | Tx, placeId: string, code: string): Promise<HeldLot | null> => {
   const row = await db.lot.findUnique({ where: { placeId_code: { placeId, code } } });
@@ -195,14 +203,21 @@ export type DatedMovement = Movement & { actId: string; day: PlainDate };
 
 /** Every movement that touches one of these lots, in the order written. */
 export async function movementsOf(db: Db | Tx, placeId: string, lotIds: readonly string[]): Promise<DatedMovement[]> {
-  const ids = [...lotIds];
-  const rows = await db.movement.findMany({
-    where: { placeId, OR: [{ fromLotId: { in: ids } }, { toLotId: { in: ids } }] },
-    include: { act: { select: { enteredAt: true } } },
-    orderBy: [{ day: 'asc' }, { actId: 'asc' }, { seq: 'asc' }],
-  });
+  const found = await inParts(lotIds, (ids) =>
+    db.movement.findMany({ where: { placeId, OR: [{ fromLotId: { in: ids } }, { toLotId: { in: ids } }] } }),
+  );
+  const rows = [...new Map(found.map((row) => [row.id, row])).values()];
+  const entered = new Map(
+    (
+      await inParts(
+        rows.map((row) => row.actId),
+        (ids) => db.act.findMany({ where: { id: { in: ids } }, select: { id: true, enteredAt: true } }),
+      )
+    ).map((act) => [act.id, act.enteredAt.getTime()]),
+  );
+  const written = (row: { actId: string }) => entered.get(row.actId) ?? 0;
   return rows
-    .sort((a, b) => a.act.enteredAt.getTime() - b.act.enteredAt.getTime() || a.day.localeCompare(b.day))
+    .sort((x, y) => written(x) - written(y) || x.actId.localeCompare(y.actId) || x.seq - y.seq)
     .map((row) => ({ ...toMovement(row), actId: row.actId, day: row.day as PlainDate }));
 }
 
@@ -223,12 +238,18 @@ export async function movementsBetween(
   from: PlainDate,
   to: PlainDate,
 ): Promise<(DatedMovement & { kind: string })[]> {
-  const rows = await db.movement.findMany({
-    where: { placeId, day: { gte: from, lte: to } },
-    include: { act: { select: { kind: true } } },
-    orderBy: [{ day: 'asc' }, { actId: 'asc' }, { seq: 'asc' }],
-  });
-  return rows.map((row) => ({ ...toMovement(row), actId: row.actId, day: row.day as PlainDate, kind: row.act.kind }));
+  const day = { gte: from, lte: to };
+  const [rows, acts] = await Promise.all([
+    db.movement.findMany({ where: { placeId, day }, orderBy: [{ day: 'asc' }, { actId: 'asc' }, { seq: 'asc' }] }),
+    db.act.findMany({ where: { placeId, day }, select: { id: true, kind: true } }),
+  ]);
+  const kinds = new Map(acts.map((act) => [act.id, act.kind]));
+  return rows.map((row) => ({
+    ...toMovement(row),
+    actId: row.actId,
+    day: row.day as PlainDate,
+    kind: kinds.get(row.actId) ?? '',
+  }));
 }
 
 /** What left for these sinks in a span of days, net of what was put right: pieces by recipe, and the first day on record in it. */
