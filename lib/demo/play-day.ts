@@ -60,13 +60,10 @@ const isPast = (lot: HeldLot, day: PlainDate): boolean => {
   );
 };
 
-/** Each morning: what is past its time goes to the compost. Bought fruit has no clock here. */
+/** Each day: what is long past its time goes to the compost. */
 export function clearPast(s: SeasonState, day: PlainDate): void {
   const own = `${s.placeId}:season:`;
-  const past = held(
-    s,
-    (l) => l.kind === 'fruit' && l.cropId !== null && l.parentActId.startsWith(own) && isPast(l, day),
-  );
+  const past = held(s, (l) => l.kind === 'fruit' && l.parentActId.startsWith(own) && isPast(l, day));
   if (past.length === 0) return;
   write(s, {
     act: seasonAct(s, `clear-${day}`, 'place-fruit', day, '08:00', { why: 'past its time' }),
