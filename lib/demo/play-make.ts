@@ -43,7 +43,7 @@ export function playMake(s: SeasonState, e: Make, day: PlainDate, shrink: boolea
   if (isRefusal(filling)) throw new RangeError(`demo season: ${filling.refused}`);
   write(s, {
     ...filling,
-    readings: phReading(s, line, batchId, day),
+    readings: phReading(line, batchId, day),
     batchChanges: [
       { batchId, state: isShelved(line) ? 'cooling' : 'jarred', filledAt: filling.act.at, outAt: filling.act.at },
     ],
@@ -57,7 +57,7 @@ export function playMake(s: SeasonState, e: Make, day: PlainDate, shrink: boolea
   return true;
 }
 
-const phReading = (s: SeasonState, line: DemoLine, batchId: string, day: PlainDate): NonNullable<Entry['readings']> => {
+const phReading = (line: DemoLine, batchId: string, day: PlainDate): NonNullable<Entry['readings']> => {
   const pH = DEMO_PH[line.code];
   if (pH === undefined) return [];
   return [

@@ -1,5 +1,5 @@
 /** The year 2025 at Wrenlatch as a list of things that happened, each with its day and a key of its own. */
-import { addDays, daysFrom, type PlainDate, plainDate, weekday } from '#lib/units/plain-date.ts';
+import { addDays, daysFrom, laterOf, type PlainDate, plainDate, weekday } from '#lib/units/plain-date.ts';
 import { DEMO_LINES, type DemoLine, isGlass, madeInYear } from './lines.ts';
 import { type DayPick, dailyPicks } from './picking.ts';
 import { DEMO_CROPS, type DemoCrop, ROWS, TREES } from './wrenlatch.ts';
@@ -149,8 +149,8 @@ function uses(line: DemoLine): SeasonEvent[] {
   const last = plainDate('2026-01-12');
   const early = { eaten: Math.min(line.carry, line.eaten), given: 0, sold: 0 };
   const days = (a: PlainDate, b: PlainDate) => daysFrom(a, b);
-  const stall = days(from > on('03-15') ? from : on('03-15'), on('12-20')).filter((d) => weekday(d) === 5);
-  const gifts = days(from > on('12-01') ? from : on('12-01'), on('12-24'));
+  const stall = days(laterOf(from, on('03-15')), on('12-20')).filter((d) => weekday(d) === 5);
+  const gifts = days(laterOf(from, on('12-01')), on('12-24'));
   const spread = (use: Use, n: number, among: PlainDate[]): SeasonEvent[] =>
     Array.from({ length: n }, (_, i): SeasonEvent => {
       const day = among[Math.min(among.length - 1, Math.floor(((i + 0.5) * among.length) / n))] as PlainDate;

@@ -24,6 +24,11 @@ export function plainDate(text: string): PlainDate {
 export const addDays = (d: PlainDate, days: number): PlainDate => fromUtc(toUtc(d) + days * DAY_MS);
 /** Whole days from `a` to `b`; negative when `b` is earlier. */
 export const daysBetween = (a: PlainDate, b: PlainDate): number => Math.round((toUtc(b) - toUtc(a)) / DAY_MS);
+/** The later of two days. */
+export const laterOf = (a: PlainDate, b: PlainDate): PlainDate => {
+  if (b > a) return b;
+  return a;
+};
 /** 0 = Monday … 6 = Sunday (ISO 8601). */
 export const weekday = (d: PlainDate): number => (new Date(toUtc(d)).getUTCDay() + 6) % 7;
 export const mondayOf = (d: PlainDate): PlainDate => addDays(d, -weekday(d));
