@@ -132,6 +132,6 @@ test('damsons go from bucket to jar, and the jar leads back to its trees', async
 
 async function suppliesOf(page: import('playwright/test').Page): Promise<{ lids: number }> {
   await page.goto('/');
-  const text = await page.locator('main').innerText();
+  const text = (await page.locator('main').textContent()) ?? '';
   return { lids: Number(/(\d+) lids?/.exec(text)?.[1]) };
 }

@@ -43,7 +43,8 @@ test('a newcomer’s own place goes from nothing to a batch on the stove', async
   await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
   // Out of season its row stands behind a fold, which is open when nothing else is ripe.
   await page.getByRole('button', { name: /Raspberry/ }).click();
-  for (const key of ['2', 'decimal point', '1', '0']) await page.getByRole('button', { name: key, exact: true }).click();
+  for (const key of ['2', 'decimal point', '1', '0'])
+    await page.getByRole('button', { name: key, exact: true }).click();
   await page.getByRole('button', { name: /^Record 1\.50 kg/ }).click();
   await expect(page.getByRole('status').filter({ hasText: 'Recorded 1.50 kg' })).toBeVisible();
 

@@ -11,7 +11,9 @@ test('the plan for the collision weeks is there at once and gets better', async 
   await expect(page.getByText('A careful person’s rule').first()).toBeVisible();
   expect(Date.now() - began).toBeLessThan(8000);
 
-  await expect(page.getByText(/better ones? found|Proven: no plan keeps more/).first()).toBeVisible({ timeout: 40_000 });
+  await expect(page.getByText(/better ones? found|Proven: no plan keeps more/).first()).toBeVisible({
+    timeout: 40_000,
+  });
   await expect(page.getByText(/within [\d.]+ % of the proven bound/i).first()).toBeVisible({ timeout: 40_000 });
   const more = page.getByRole('button', { name: /20 s more/ });
   await expect(more).toBeVisible({ timeout: 60_000 });
@@ -21,7 +23,7 @@ test('the plan for the collision weeks is there at once and gets better', async 
 
   const worth = async (title: RegExp): Promise<number> => {
     const card = page.locator('article').filter({ has: page.getByRole('heading', { name: title }) });
-    return Number(/Worth ([\d.]+)/.exec(await card.first().innerText())?.[1]);
+    return Number(/Worth ([\d.]+)/.exec((await card.first().textContent()) ?? '')?.[1]);
   };
   const [best, careful] = [await worth(/best plan found/i), await worth(/careful person/)];
   expect(careful).toBeGreaterThan(0);

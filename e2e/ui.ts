@@ -35,5 +35,5 @@ export async function figure(page: Page, label: string): Promise<string> {
   const found = page
     .locator('details')
     .filter({ has: page.locator('summary', { hasText: new RegExp(`^\\s*${label}`) }) });
-  return (await found.first().locator('summary b').first().innerText()).trim();
+  return ((await found.first().locator('summary b').first().textContent()) ?? '').trim();
 }

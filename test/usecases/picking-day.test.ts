@@ -7,7 +7,11 @@ import { pickingDay } from '#lib/usecases/read-harvest.ts';
 const at = (time: string): Context => {
   const today = plainDate('2025-07-19');
   const timeZone = 'Europe/London';
-  return { today, now: instantInZone(today, time, timeZone), place: { timeZone, settings: { dayEndsAt: '04:00' } } } as Context;
+  return {
+    today,
+    now: instantInZone(today, time, timeZone),
+    place: { timeZone, settings: { dayEndsAt: '04:00' } },
+  } as Context;
 };
 
 describe('the day a picking belongs to', () => {
