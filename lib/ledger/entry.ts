@@ -81,9 +81,11 @@ export function balanceChanges(
 
 /**
  * The entry that puts an act right: every movement is answered by its counter-movement, nothing is deleted.
- * It may be refused by the store when what the act brought in has since been used.
+ * It may be refused by the store when what the act brought in has since been used. A correction is not itself put
+ * right: the act it took back is entered again, or a jar would leave twice under one act.
  */
-export function correction(of: Entry, act: Omit<Act, 'kind' | 'corrects'>): Entry {
+export function correction(of: Entry, act: Omit<Act, 'kind' | 'corrects'>): Entry | Refusal {
+  if (of.act.kind === 'correct') return { refused: 'A correction is not taken back. Enter the act again.' };
   return {
     act: { ...act, kind: 'correct', corrects: of.act.id },
     lots: [],

@@ -3,7 +3,7 @@ import { describe, it } from 'vitest';
 import { emptyBook, movementsOf, overdrawn, post } from '#lib/ledger/book.ts';
 import { correction, isRefusal } from '#lib/ledger/entry.ts';
 import { moveGrams } from '#lib/ledger/movement.ts';
-import { actOf, bought, entryOf, lotOf } from './ledger-samples.ts';
+import { actOf, bought, entryOf, lotOf, made } from './ledger-samples.ts';
 
 const balances = (book: ReturnType<typeof emptyBook>) =>
   Object.fromEntries([...book.lots].map(([id, lot]) => [id, lot.onHand]));
@@ -90,19 +90,20 @@ describe('a correction', () => {
 
   it('restores every balance and deletes nothing', () => {
     const { book, use } = setUp();
-    const undo = correction(use, actOf('undo'));
+    const undo = made(correction(use, actOf('undo')));
     assert.deepEqual([undo.act.kind, undo.act.corrects], ['correct', 'use']);
     post(book, undo);
     assert.deepEqual(balances(book), { sugar: 5000, pan: 0 });
     assert.equal(book.entries.length, 3);
   });
 
-  it('undone itself gives the totals of before', () => {
+  it('is not itself taken back; the act entered again gives the totals of before', () => {
     const { book, use } = setUp();
     const before = balances(book);
-    const undo = correction(use, actOf('undo'));
+    const undo = made(correction(use, actOf('undo')));
     post(book, undo);
-    post(book, correction(undo, actOf('redo')));
+    assert.match((correction(undo, actOf('redo')) as { refused: string }).refused, /Enter the act again/);
+    post(book, { ...use, act: actOf('redo'), lots: [] });
     assert.deepEqual(balances(book), before);
   });
 
@@ -111,7 +112,7 @@ describe('a correction', () => {
     const receipt = book.entries[0];
     assert.ok(receipt);
     assert.match(
-      (post(book, correction(receipt, actOf('undo'))) as { refused: string }).refused,
+      (post(book, made(correction(receipt, actOf('undo')))) as { refused: string }).refused,
       /3800 g left .* 5000 asked/,
     );
   });

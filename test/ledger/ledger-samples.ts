@@ -1,5 +1,5 @@
 /** Acts, lots and movements as the ledger tests write them, and the sums they check balances against. */
-import type { Act, ActKind, Entry } from '#lib/ledger/entry.ts';
+import { type Act, type ActKind, type Entry, isRefusal, type Refusal } from '#lib/ledger/entry.ts';
 import { type Lot, newLot } from '#lib/ledger/lot.ts';
 import { isLot, type Movement } from '#lib/ledger/movement.ts';
 import { plainDate } from '#lib/units/plain-date.ts';
@@ -52,4 +52,10 @@ export function flows(movements: readonly Movement[], lotId: string): { inflow: 
     inflow: sum(movements.filter((m) => isLot(m.to) && m.to.lot === lotId)),
     outflow: sum(movements.filter((m) => isLot(m.from) && m.from.lot === lotId)),
   };
+}
+
+/** The entry that was meant to be made; a refusal here is a failure of the test. */
+export function made(x: Entry | Refusal): Entry {
+  if (isRefusal(x)) throw new Error(x.refused);
+  return x;
 }
