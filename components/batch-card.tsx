@@ -3,67 +3,11 @@ import { bothMasses } from '#lib/units/format.ts';
 import { celsius } from '#lib/units/quantity.ts';
 import styles from './batch-card.module.css';
 import { BatchNow } from './batch-now.tsx';
+import { PhReadings } from './batch-ph.tsx';
+import type { BatchCardProps, BatchSheetShown } from './batch-shown.ts';
 import { DataTable } from './data-table.tsx';
-import type { FormAction } from './form-action.ts';
 import { Tray } from './tray.tsx';
 import { TrayTable } from './tray-table.tsx';
-
-export type BatchSheetShown = {
-  rawG: number;
-  preparedG: number;
-  trimG: number;
-  doses: readonly { name: string; grams: number }[];
-  mixG: number;
-  finalG: number | null;
-  boilOffG: number | null;
-  boilMin: number | null;
-  brix: number | null;
-  stopC: number | null;
-  waterC: number | null;
-  jars: number;
-  partialG: number;
-  jarLabel: string | null;
-  shelf: boolean;
-  processMin: number | null;
-  sterile: boolean;
-  headspaceIn: number | null;
-  headspaceMm: number | null;
-  reasons: readonly string[];
-  ways: readonly string[];
-  household: boolean;
-  steps: readonly { text: string; caution: string | null }[];
-};
-export type BatchShown = {
-  code: string;
-  label: string;
-  state: string;
-  sheet: BatchSheetShown | null;
-  inputs: readonly { code: string; grams: number }[];
-  readings: readonly { at: string; kind: string; value: number; unit: string }[];
-  log: readonly { at: string; what: string }[];
-  jars: readonly {
-    code: string;
-    onHand: number;
-    kind: string;
-    seal: string | null;
-    process: string | null;
-    address: string | null;
-    hold: string | null;
-  }[];
-  partial: { grams: number; useBy: string | null } | null;
-  processEndsInMs: number | null;
-  hoursOut: number | null;
-  sealState: 'early' | 'due' | 'red' | 'locked' | null;
-  address: { suggested: string; addresses: readonly string[] } | null;
-  sharing: readonly { code: string; label: string }[];
-};
-export type BatchCardProps = {
-  view: BatchShown;
-  actions: { read: FormAction; fill: FormAction; process: FormAction; seal: FormAction };
-  ids: readonly string[];
-  /** Milliseconds since 1970 when the page was made; timers end relative to it. */
-  renderedAt: number;
-};
 
 /** One batch: what to do now, its figures, its jars and its log. */
 export function BatchCardView(props: BatchCardProps) {
@@ -102,10 +46,11 @@ export function BatchCardView(props: BatchCardProps) {
               Partial jar in the fridge: {bothMasses(view.partial.grams)}, use by {view.partial.useBy}.
             </p>
           ) : null}
+          {view.ph.readings.length > 0 ? <PhReadings readings={view.ph.readings} /> : null}
           <ol className={styles.log}>
             {view.log.map((l, i) => (
               <li key={`${l.at}-${i}`}>
-                <time dateTime={l.at}>{l.at.slice(11, 16)}</time> {l.what}
+                <time dateTime={l.at}>{l.time}</time> {l.what}
               </li>
             ))}
           </ol>

@@ -1,6 +1,7 @@
 import { counted } from '#lib/units/format.ts';
 import styles from './batch-card.module.css';
-import type { BatchCardProps } from './batch-card.tsx';
+import { BatchPh } from './batch-ph.tsx';
+import type { BatchCardProps } from './batch-shown.ts';
 import { BigTimer } from './big-timer.tsx';
 import { Button } from './button.tsx';
 import { Caution } from './caution.tsx';
@@ -9,12 +10,22 @@ import { NumberStepper } from './number-stepper.tsx';
 import { Tray } from './tray.tsx';
 import { WakeLock } from './wake-lock.tsx';
 
-/** The step that is due: one question, its cautions where the act happens. */
+/** The step that is due: one question, its cautions where the act happens; with it the pH, where a reading is wanted. */
 export function BatchNow(props: BatchCardProps) {
+  return (
+    <>
+      {props.view.ph.tooHigh ? <BatchPh {...props} /> : null}
+      <DueNow {...props} />
+      {props.view.ph.may && !props.view.ph.tooHigh ? <BatchPh {...props} /> : null}
+    </>
+  );
+}
+
+function DueNow(props: BatchCardProps) {
   const { state } = props.view;
   if (!props.view.sheet) return null;
   if (state === 'cooking') return <AtTheStove {...props} />;
-  if (state === 'filled') return <AtTheCanner {...props} />;
+  if (state === 'filled') return props.view.ph.tooHigh ? <CannedAlready {...props} /> : <AtTheCanner {...props} />;
   if (state === 'cooling') return <InTheMorning {...props} />;
   return null;
 }
@@ -145,6 +156,14 @@ function AtTheCanner({ view, actions, ids, renderedAt }: BatchCardProps) {
     </Tray>
   );
 }
+
+/** A boil does not put right a pH that is too high: the canner is not offered, only its record for jars that were in it. */
+const CannedAlready = (props: BatchCardProps) => (
+  <details>
+    <summary>The jars were in the canner already</summary>
+    <AtTheCanner {...props} />
+  </details>
+);
 
 const ProcessFields = ({
   id,

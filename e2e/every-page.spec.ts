@@ -15,6 +15,7 @@ const PAGES = [
   '/trace',
   '/trace?code=damson',
   '/place',
+  '/trust',
 ];
 
 /** Every page: an answer sentence, no sideways scroll, nothing axe objects to. */

@@ -16,14 +16,14 @@ import { roomOfKind } from '#lib/store/place.ts';
 import { counted, kilograms } from '#lib/units/format.ts';
 import { addDays } from '#lib/units/plain-date.ts';
 import type { Context } from './context.ts';
-import type { FrozenSheet } from './frozen-sheet.ts';
+import { sheetOf } from './frozen-sheet.ts';
+import { holdAtFilling, PROCESS_HOLD, withHold } from './ph-hold.ts';
 
 export interface Told {
   said: string;
 }
-export const sheetOf = (b: BatchRecord): FrozenSheet => b.result as unknown as FrozenSheet;
 
-const actOf = (ctx: Context, id: string, kind: Act['kind'], payload: Record<string, unknown>): Act => ({
+export const actOf = (ctx: Context, id: string, kind: Act['kind'], payload: Record<string, unknown>): Act => ({
   id,
   kind,
   day: ctx.today,
@@ -98,8 +98,7 @@ export const fillBatch = (ctx: Context, input: FillInput): Promise<Written<Told>
     const glass = ctx.place.jarKinds.find((k) => k.code === sheet.jarKind && k.canning);
     // A batch that only lacks a reading is processed like the rest and held until the reading is there.
     const onShelf = glass !== undefined && (sheet.shelf || (sheet.needs.length > 0 && sheet.processMin !== null));
-    const hold =
-      onShelf && !sheet.shelf ? 'not for the shelf before a calibrated pH reading of the cooled product' : null;
+    const hold = onShelf && !sheet.shelf ? holdAtFilling(sheet.needs) : null;
     const lids = glass && input.jars > 0 ? await oldest(tx, ctx, 'lids', 'lid-regular', input.jars, 'lids') : [];
     if (isRefusal(lids)) return lids;
     const empties =
@@ -262,9 +261,7 @@ async function out(
         lotId: lot.id,
         process,
         since: act.at,
-        ...(process === 'not as tested'
-          ? { hold: 'process not as tested: cool it, then fridge, freezer or the full process again within 2 h' }
-          : {}),
+        ...(process === 'not as tested' ? { hold: withHold(lot.hold, PROCESS_HOLD) } : {}),
       });
   }
   return {
@@ -287,7 +284,7 @@ function minutesSince(b: BatchRecord, at: string): number | null {
   return typeof started === 'string' ? Math.floor((Date.parse(at) - Date.parse(started)) / 60_000 + 1 / 60) : null;
 }
 
-const jarLotsOf = async (tx: Tx, ctx: Context, b: BatchRecord): Promise<HeldLot[]> =>
+export const jarLotsOf = async (tx: Tx, ctx: Context, b: BatchRecord): Promise<HeldLot[]> =>
   (await loadLots(tx, ctx.place.id, { batchId: b.id, emptied: true })).filter((l) => l.kind === 'jars');
 
 export interface SealInput {
@@ -376,13 +373,13 @@ function openJars(
 const nothingMoved = (act: Act): Entry => ({ act, lots: [], movements: [], changes: [] });
 
 /** Runs an act on a batch that must be in one of these states; says in words when it is not. */
-function onBatch(
+export function onBatch<T extends Told>(
   ctx: Context,
   id: string,
   code: string,
   states: BatchRecord['state'][],
-  make: (tx: Tx, batch: BatchRecord) => Promise<{ entry: Entry; tell: Told } | Refusal>,
-): Promise<Written<Told>> {
+  make: (tx: Tx, batch: BatchRecord) => Promise<{ entry: Entry; tell: T } | Refusal>,
+): Promise<Written<T>> {
   return writeAct(ctx.db, ctx.place.id, id, ctx.enteredAt, async (tx) => {
     const batch = await batchOfCode(tx, ctx.place.id, code);
     if (!batch) return { refused: `there is no batch ${code}` };

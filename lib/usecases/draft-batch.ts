@@ -17,6 +17,7 @@ import { feet } from '#lib/units/convert.ts';
 import { splitWhole } from '#lib/units/split.ts';
 import type { BatchAsk } from './batch-ask.ts';
 import type { Context } from './context.ts';
+import { type LearntFigures, learntFigures } from './learn-figures.ts';
 
 export interface Draft {
   recipe: Recipe;
@@ -58,7 +59,8 @@ export async function draftBatch(ctx: Context, ask: BatchAsk, tx: Db | Tx = ctx.
   const pan =
     kitchen.pans.find((p) => p.code === ask.panCode) ?? kitchen.pans.find((p) => p.maxFillPercent !== null) ?? null;
   const jarKind = jarOf(ctx, recipe, ask.jarKind);
-  const question = questionOf(ctx, { ask, recipe, kitchen, pan, jarKind, waterC, lots: drawn.lots });
+  const learnt = await learntFigures(ctx, kitchen, pan, tx);
+  const question = questionOf(ctx, { ask, recipe, kitchen, pan, jarKind, waterC, learnt, lots: drawn.lots });
   const sheet = batchSheet(question);
   return {
     recipe,
@@ -107,10 +109,12 @@ interface Parts {
   pan: Pan | null;
   jarKind: JarKind | null;
   waterC: number | null;
+  learnt: LearntFigures;
   lots: Draft['lots'];
 }
 
-function questionOf(ctx: Context, { ask, recipe, kitchen, pan, jarKind, waterC, lots }: Parts): BatchQuestion {
+function questionOf(ctx: Context, parts: Parts): BatchQuestion {
+  const { ask, recipe, kitchen, pan, jarKind, waterC, learnt, lots } = parts;
   const trims =
     ask.trimG === null
       ? null
@@ -137,7 +141,11 @@ function questionOf(ctx: Context, { ask, recipe, kitchen, pan, jarKind, waterC, 
     method: ask.method,
     pan:
       pan && pan.maxFillPercent !== null
-        ? { litres: pan.ml / 1000, maxFill: pan.maxFillPercent / 100, evapGPerMin: pan.evapGPerMin }
+        ? {
+            litres: pan.ml / 1000,
+            maxFill: pan.maxFillPercent / 100,
+            evapGPerMin: learnt.evapGPerMin ?? pan.evapGPerMin,
+          }
         : null,
     canners: kitchen.canners.map((c) => ({
       id: c.code,
@@ -150,7 +158,13 @@ function questionOf(ctx: Context, { ask, recipe, kitchen, pan, jarKind, waterC, 
       heatUpMin: c.heatUpS / 60,
       reheatMin: c.reheatS / 60,
     })),
-    settings: { lossG: ctx.place.settings.panLossG, inversionGain: ctx.place.settings.invertedShare * 0.0526 },
+    settings: {
+      lossG: learnt.lossG ?? ctx.place.settings.panLossG,
+      inversionGain: ctx.place.settings.invertedShare * 0.0526,
+    },
+    ...(learnt.powderSugarPerG !== null && recipe.pectin?.item === 'apple-powder'
+      ? { powderSugarPerG: learnt.powderSugarPerG }
+      : {}),
     // The recipe's own amounts count as kept; amounts the cook set are theirs.
     asked: { ...(ask.batches !== null ? { batches: ask.batches } : {}), ...amounts },
     asWritten: Object.keys(ask.amounts).length === 0,

@@ -2,7 +2,8 @@
 import type { Figure } from '#lib/batch/figure.ts';
 import { SOURCES } from '#lib/reference/sources.ts';
 import type { Draft } from './draft-batch.ts';
-import { type FrozenSheet, frozenSheet } from './frozen-sheet.ts';
+import { frozenSheet } from './freeze-sheet.ts';
+import type { FrozenSheet } from './frozen-sheet.ts';
 
 export interface ShownFigure {
   value: number;

@@ -1,6 +1,5 @@
 /** The figures a batch keeps: computed once when it is lit, shown at the stove, never computed again. */
-import { instructions } from '#lib/batch/instructions.ts';
-import type { Draft } from './draft-batch.ts';
+import type { BatchRecord } from '#lib/ledger/batch-record.ts';
 
 export interface FrozenSheet {
   rawG: number;
@@ -34,42 +33,4 @@ export interface FrozenSheet {
   source: string;
 }
 
-/** Batch `i` of a draft. Packs without a pan have their jars shared out over the one record. */
-export function frozenSheet(draft: Draft, i: number): FrozenSheet {
-  const { sheet } = draft;
-  const pan = sheet.pans[i];
-  const n = Math.max(1, sheet.pans.length);
-  const raw = draft.lots.reduce((g, l) => g + l.grams, 0);
-  const prepared = sheet.preparedG.value;
-  const packs = sheet.packs?.ok ? sheet.packs : null;
-  return {
-    rawG: Math.round(raw / n),
-    preparedG: Math.round(pan ? pan.baseG : prepared),
-    trimG: Math.round((raw - prepared) / n),
-    doses: pan?.doses.map((d) => ({ name: d.name, grams: Math.round(d.grams.value) })) ?? [],
-    mixG: Math.round(pan?.balance.chargeG.value ?? prepared),
-    finalG: pan ? Math.round(pan.balance.finalG.value) : null,
-    boilOffG: pan ? Math.round(pan.balance.evaporateG.value) : null,
-    boilMin: pan?.boilMin ? Math.round(pan.boilMin.value) : null,
-    brix: pan ? Math.round(pan.balance.brix.value * 10) / 10 : null,
-    stopC: sheet.temperature?.stopC.value ?? null,
-    waterC: sheet.temperature?.waterC.value ?? null,
-    jars: pan ? pan.fill.jars.value : (packs?.packs.value ?? 0),
-    jarG: pan ? Math.round(pan.fill.jarG.value) : null,
-    partialG: Math.round(pan ? pan.fill.partialG.value : (packs?.leftG.value ?? 0)),
-    jarKind: draft.jarKind?.code ?? null,
-    jarLabel: draft.jarKind?.label ?? null,
-    shelf: sheet.storage.shelf,
-    needs: [...sheet.storage.needs],
-    processMin: sheet.process?.minutes.value ?? null,
-    sterile: sheet.process?.steriliseMin !== null && sheet.process !== null,
-    headspaceIn: sheet.process?.headspaceIn.value ?? null,
-    headspaceMm: sheet.process ? Math.round(sheet.process.headspaceMm.value) : null,
-    reasons: [...sheet.storage.reasons],
-    cautions: [...sheet.storage.cautions],
-    ways: [...sheet.storage.ways],
-    household: sheet.householdOnly,
-    steps: instructions(sheet, draft.question).map((s) => ({ text: s.text, caution: s.caution ?? null })),
-    source: draft.recipe.origin.standing === 'published' ? draft.recipe.origin.sources.join(', ') : 'house recipe',
-  };
-}
+export const sheetOf = (b: BatchRecord): FrozenSheet => b.result as unknown as FrozenSheet;

@@ -3,9 +3,12 @@ import type { BatchRecord, ReadingRecord } from '#lib/ledger/batch-record.ts';
 import type { HeldLot } from '#lib/ledger/lot.ts';
 import { batchOfCode, loadBatches, readingsOf } from '#lib/store/batch-store.ts';
 import { loadLots } from '#lib/store/ledger-store.ts';
-import { SEAL_HOURS, sheetOf } from './batch-flow.ts';
+import { SEAL_HOURS } from './batch-flow.ts';
 import type { Context } from './context.ts';
-import type { FrozenSheet } from './frozen-sheet.ts';
+import { type FrozenSheet, sheetOf } from './frozen-sheet.ts';
+import { localClock } from './local-clock.ts';
+import { heldByHighPh, waitsForPh } from './ph-hold.ts';
+import { PH_STATES } from './ph-log.ts';
 import { suggestAddress } from './read-pantry.ts';
 
 export interface BatchCard {
@@ -28,6 +31,17 @@ export async function readBatches(ctx: Context): Promise<BatchesView> {
   return { going: going.map(card), done: done.map(card) };
 }
 
+export interface PhView {
+  /** A reading may be logged now. */
+  may: boolean;
+  /** Jars are on hold for want of a reading. */
+  wanted: boolean;
+  tooHigh: boolean;
+  /** Hours since the jars were filled. */
+  hours: number | null;
+  readings: { at: string; read: string; pH: number; buffers: string | null; jar: string | null }[];
+}
+
 export interface BatchView {
   code: string;
   label: string;
@@ -36,7 +50,9 @@ export interface BatchView {
   sheet: FrozenSheet | null;
   inputs: { code: string; grams: number }[];
   readings: { at: string; kind: string; value: number; unit: string }[];
-  log: { at: string; what: string }[];
+  /** `time` is the place's own clock. */
+  log: { at: string; time: string; what: string }[];
+  ph: PhView;
   jars: {
     code: string;
     onHand: number;
@@ -78,7 +94,8 @@ export async function readBatch(ctx: Context, code: string): Promise<BatchView |
     sheet: own ? sheetOf(batch) : null,
     inputs: inputLots(batch),
     readings: readings.map(readingOf),
-    log: batch.log,
+    log: batch.log.map((l) => ({ ...l, time: localClock(l.at, ctx.place.timeZone).time })),
+    ph: phOf(ctx, batch, jars, readings),
     jars: jars.map(jarOf),
     partial: partial ? { grams: partial.onHand, useBy: partial.bestBefore } : null,
     processEndsInMs: own ? processEndsIn(ctx, batch) : null,
@@ -89,6 +106,25 @@ export async function readBatch(ctx: Context, code: string): Promise<BatchView |
       .filter((b) => b.code !== batch.code)
       .map(({ code: c, label, state, day }) => ({ code: c, label, state, day })),
     kitchen: ctx.place.kitchens.find((k) => k.id === batch.kitchenId)?.label ?? '',
+  };
+}
+
+function phOf(ctx: Context, batch: BatchRecord, jars: HeldLot[], readings: ReadingRecord[]): PhView {
+  const filled = batch.filledAt ? (ctx.now.getTime() - Date.parse(batch.filledAt)) / 3_600_000 : null;
+  return {
+    may: PH_STATES.includes(batch.state),
+    wanted: jars.some((l) => waitsForPh(l.hold)),
+    tooHigh: jars.some((l) => heldByHighPh(l.hold)),
+    hours: filled,
+    readings: readings
+      .filter((r) => r.kind === 'ph')
+      .map((r) => ({
+        at: r.at,
+        read: Object.values(localClock(r.at, ctx.place.timeZone)).join(' '),
+        pH: r.value / 100,
+        buffers: r.instrument,
+        jar: r.note,
+      })),
   };
 }
 

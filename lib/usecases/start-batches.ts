@@ -14,7 +14,7 @@ import { splitWhole } from '#lib/units/split.ts';
 import type { BatchAsk } from './batch-ask.ts';
 import type { Context } from './context.ts';
 import { type Draft, draftBatch, inStockUnit, STOCK_OF_DOSE } from './draft-batch.ts';
-import { frozenSheet } from './frozen-sheet.ts';
+import { frozenSheet } from './freeze-sheet.ts';
 
 /** Named in each batch, so that a corrected formula never rewrites a jar that stands. */
 export const FORMULA_VERSION = '1';

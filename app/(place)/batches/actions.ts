@@ -12,9 +12,11 @@ import {
   startForm,
 } from '#lib/forms/batch.ts';
 import { parseForm } from '#lib/forms/parse-form.ts';
+import { phForm } from '#lib/forms/ph.ts';
 import { batchAskOf } from '#lib/usecases/batch-ask-of-form.ts';
 import { checkSeals, fillBatch, logReading, processLoad, type Told } from '#lib/usecases/batch-flow.ts';
 import type { Context } from '#lib/usecases/context.ts';
+import { logPh } from '#lib/usecases/ph-log.ts';
 import { startBatches } from '#lib/usecases/start-batches.ts';
 import { placeContext } from '../../place-context.ts';
 
@@ -37,6 +39,13 @@ export const read = async (data: FormData): Promise<void> => act(readingForm, da
 export const fill = async (data: FormData): Promise<void> => act(fillForm, data, fillBatch);
 export const process = async (data: FormData): Promise<void> => act(processForm, data, processLoad, ['codes']);
 export const seal = async (data: FormData): Promise<void> => act(sealForm, data, checkSeals);
+
+/** A void reading is written down and shown as not taken: what to do stands in it. */
+export const readPh = async (data: FormData): Promise<void> =>
+  act(phForm, data, async (ctx, input) => {
+    const answer = await logPh(ctx, input);
+    return 'done' in answer && answer.done.void ? { refused: answer.done.void } : answer;
+  });
 
 type Done = { done: Told } | { refused: string };
 

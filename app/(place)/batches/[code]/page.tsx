@@ -7,7 +7,7 @@ import { BatchCardView } from '#components/batch-card.tsx';
 import { Problem } from '#components/problem.tsx';
 import { readBatch } from '#lib/usecases/read-batches.ts';
 import { placeContext } from '../../../place-context.ts';
-import { fill, process, read, seal } from '../actions.ts';
+import { fill, process, read, readPh, seal } from '../actions.ts';
 
 export const metadata: Metadata = { title: 'Batch' };
 
@@ -29,7 +29,7 @@ export default async function BatchPage({
       {said ? <p role="status">{said}</p> : null}
       <BatchCardView
         view={view}
-        actions={{ read, fill, process, seal }}
+        actions={{ read, fill, process, seal, readPh }}
         ids={Array.from({ length: 5 }, () => randomUUID())}
         renderedAt={Date.now()}
       />

@@ -1,0 +1,62 @@
+/** What the last cold plate of a batch with apple powder says, with the pectin of its fruit and the need as its sheet reckons them. */
+import type { BatchRecord, ReadingRecord } from '#lib/ledger/batch-record.ts';
+import type { HeldLot } from '#lib/ledger/lot.ts';
+import { FRUITS } from '#lib/reference/fruits.ts';
+import { doseItem } from '#lib/reference/recipes/dose-items.ts';
+import { recipeOf } from '#lib/reference/recipes/recipe-book.ts';
+import type { PlateSeen } from '#lib/science/learn-powder.ts';
+import { pectinNeed } from '#lib/science/pectin-need.ts';
+import { type PectinItem, pectinSupply } from '#lib/science/pectin-supply.ts';
+import type { FrozenSheet } from './frozen-sheet.ts';
+
+/** Minutes at the boil where the sheet named none: as in the sheet's own set. */
+const USUAL_BOIL_MIN = 15;
+
+export function plateSeen(
+  batch: BatchRecord,
+  sheet: FrozenSheet,
+  logged: readonly ReadingRecord[],
+  lots: readonly HeldLot[],
+): PlateSeen | null {
+  const plate = logged.findLast((r) => r.kind === 'set-test');
+  const powderG = sheet.doses?.find((d) => d.name === doseItem('apple-powder').name)?.grams ?? 0;
+  if (!plate || powderG <= 0 || !sheet.finalG || !sheet.brix) return null;
+  const fruit = fruitIn(batch, sheet, lots);
+  if (fruit.length === 0) return null;
+  const read = logged.filter((r) => r.kind === 'ph').map((r) => r.value / 100);
+  const need = pectinNeed({
+    sugarTotalG: (sheet.finalG * sheet.brix) / 100,
+    solidsPct: sheet.brix,
+    pH: read.length > 0 ? read.reduce((s, x) => s + x, 0) / read.length : gelPh(fruit),
+    boiledMin: sheet.boilMin ?? USUAL_BOIL_MIN,
+    kind: 'HM',
+  });
+  if (!need.sets) return null;
+  const route = recipeOf(batch.recipeId).extraction ? 'one extraction' : 'pulp stays in';
+  const own = pectinSupply(fruit.map((f): PectinItem => ({ kind: 'fruit', ...f, route })));
+  return {
+    plate: Math.max(0, Math.min(2, Math.round(plate.value / 100))) as 0 | 1 | 2,
+    ownEq150G: own.eq150G,
+    needEq150G: need.eq150G,
+    powderG,
+  };
+}
+
+type FruitIn = { fruitId: string; grams: number; ripeness: 'ripe and soft' | 'just ripe' };
+
+/** Prepared fruit in this one pan: the lots' weights in proportion. */
+function fruitIn(batch: BatchRecord, sheet: FrozenSheet, lots: readonly HeldLot[]): FruitIn[] {
+  const drawn = Array.isArray(batch.inputs.lots) ? (batch.inputs.lots as { code: string; grams: number }[]) : [];
+  const total = drawn.reduce((s, d) => s + d.grams, 0);
+  return drawn.flatMap(({ code, grams }) => {
+    const lot = lots.find((l) => l.code === code);
+    if (!lot?.foodId || !FRUITS.some((f) => f.id === lot.foodId)) return [];
+    const ripeness = lot.grade === 'soft' ? ('ripe and soft' as const) : ('just ripe' as const);
+    return [{ fruitId: lot.foodId, grams: (sheet.preparedG * grams) / total, ripeness }];
+  });
+}
+
+function gelPh(fruit: readonly FruitIn[]): number {
+  const total = fruit.reduce((s, f) => s + f.grams, 0);
+  return fruit.reduce((s, f) => s + f.grams * (FRUITS.find((x) => x.id === f.fruitId)?.pH.low ?? 0), 0) / total;
+}
