@@ -23,15 +23,15 @@ test('a newcomer’s own place goes from nothing to a batch on the stove', async
   await page.getByRole('button', { name: 'Add the crop' }).click();
   await expect(said(page).first()).toContainText('Raspberry stands in row R2');
 
-  for (const [item, qty] of [
-    ['sugar', '5000'],
-    ['lid-regular', '24'],
-    ['HP', '24'],
+  for (const [item, qty, label] of [
+    ['sugar', '5000', 'Sugar'],
+    ['lid-regular', '24', 'Lids, regular'],
+    ['HP', '24', 'Empty jars, half-pint'],
   ] as const) {
     await page.getByLabel('Something came in').selectOption(item);
     await page.getByLabel('How much', { exact: true }).fill(qty);
     await page.getByRole('button', { name: 'Bring it in' }).click();
-    await expect(said(page).first()).toContainText('came in as R-');
+    await expect(said(page).first()).toContainText(`${label} came in as R-`);
   }
   await page.getByLabel('Something came in').selectOption('sugar');
   await page.getByLabel('How much', { exact: true }).fill('0x1F');
