@@ -7,6 +7,7 @@ import { loadLots } from '#lib/store/ledger-store.ts';
 import { mainKitchen } from '#lib/store/place.ts';
 import { feet } from '#lib/units/convert.ts';
 import type { Context } from './context.ts';
+import { placeOf } from './plan-recipes.ts';
 
 export interface RecipeChoice {
   id: string;
@@ -79,6 +80,7 @@ function choiceOf(recipe: Recipe, foodId: string, altitudeFt: number): RecipeCho
           ? `${cold}`
           : 'no published way to keep it',
     standing: recipe.origin.standing === 'published' ? 'published' : 'house recipe',
-    note: verdict.shelf ? null : (verdict.reasons[0] ?? null),
+    // What is frozen or dried by its own recipe needs no word on why it is not canned.
+    note: verdict.shelf || placeOf(recipe.kind) !== 'shelf' ? null : (verdict.reasons[0] ?? null),
   };
 }
