@@ -821,6 +821,8 @@ export const madeInYear = (line: DemoLine): number => line.makes.reduce((n, [, j
 export const leftAtEnd = (line: DemoLine): number =>
   line.carry + madeInYear(line) - line.eaten - line.given - line.sold - line.spoiled;
 export const isGlass = (line: DemoLine): boolean => ['HP', 'Q4', 'PT', 'QT'].includes(line.jar);
+/** What goes to the stall was passed for sale at Wrenlatch (demo value); every other line is for the household and gifts. */
+export const isForHousehold = (line: DemoLine): boolean => line.sold === 0;
 /** Fruit paste has no published process: its jars stand in the fridge. */
 export const isShelved = (line: DemoLine): boolean => isGlass(line) && line.shelves[0] !== 'kitchen-fridge';
 export const lotKindOf = (line: DemoLine): Extract<LotKind, 'jars' | 'cold-jars' | 'frozen' | 'dried'> =>

@@ -73,11 +73,16 @@ export function clearPast(s: SeasonState, day: PlainDate): void {
   });
 }
 
-/** One jar leaves, the oldest of its line; false when there is none yet. */
+/** One jar leaves, the oldest of its line that may leave that way; false when there is none yet. */
 export function playUse(s: SeasonState, key: string, line: DemoLine, to: Use, day: PlainDate): boolean {
   const lot = held(
     s,
-    (l) => l.label === line.label && (s.pieces.get(l.id)?.length ?? 0) > 0 && l.seal !== 'waiting' && !l.hold,
+    (l) =>
+      l.label === line.label &&
+      (s.pieces.get(l.id)?.length ?? 0) > 0 &&
+      l.seal !== 'waiting' &&
+      !l.hold &&
+      !(to === 'sold' && l.household),
   )[0];
   if (!lot) return false;
   const pieces = s.pieces.get(lot.id) as number[];

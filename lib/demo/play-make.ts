@@ -10,7 +10,16 @@ import { batchCode, setAsideCode } from '#lib/ledger/lot-code.ts';
 import { addressFor, type ShelfJar, shelfTaken } from '#lib/ledger/shelf-room.ts';
 import { addDays, type PlainDate } from '#lib/units/plain-date.ts';
 import { demoId } from './demo-ids.ts';
-import { DEMO_LINES, DEMO_PH, type DemoLine, foodOfLine, isGlass, isShelved, lotKindOf } from './lines.ts';
+import {
+  DEMO_LINES,
+  DEMO_PH,
+  type DemoLine,
+  foodOfLine,
+  isForHousehold,
+  isGlass,
+  isShelved,
+  lotKindOf,
+} from './lines.ts';
 import type { SeasonEvent } from './season-events.ts';
 import { held, type SeasonState, seasonAct, write } from './season-state.ts';
 import { WRENLATCH } from './wrenlatch.ts';
@@ -35,7 +44,7 @@ export function playMake(s: SeasonState, e: Make, day: PlainDate, shrink: boolea
     batch,
     draws: found.food.map((d) => ({ lotId: d.lotId, qty: d.count, grams: d.count })),
     waterG: line.waterG * jars,
-    household: true,
+    household: isForHousehold(line),
   });
   if (!write(s, start)) return false;
   const inG = found.food.reduce((g, d) => g + d.count, 0) + line.waterG * jars;
@@ -222,7 +231,7 @@ function fillingOf(
     bestBefore: addDays(day, 365),
     roomId: demoId(s.placeId, 'room', isShelved(line) ? 'stillroom' : (line.shelves[0] as string)),
     fridgeRoomId: null,
-    household: true,
+    household: isForHousehold(line),
     process: isShelved(line) ? 'as tested' : null,
     details: {},
   };

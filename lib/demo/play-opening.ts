@@ -6,7 +6,7 @@ import { newLot } from '#lib/ledger/lot.ts';
 import { batchCode, freeReceiptNumber } from '#lib/ledger/lot-code.ts';
 import { addDays, type PlainDate, plainDate } from '#lib/units/plain-date.ts';
 import { demoId } from './demo-ids.ts';
-import { DEMO_LINES, foodOfLine, isGlass, isShelved, lotKindOf } from './lines.ts';
+import { DEMO_LINES, foodOfLine, isForHousehold, isGlass, isShelved, lotKindOf } from './lines.ts';
 import { AT_END, OPENING_LIDS, OPENING_SUGAR_G, openingEmpties, type Supply } from './season-events.ts';
 import { type SeasonState, seasonAct, write } from './season-state.ts';
 
@@ -34,6 +34,7 @@ export function playOpening(s: SeasonState, day: PlainDate): void {
       address: isShelved(line) ? (line.shelves[0] as string) : null,
       process: isShelved(line) ? 'as tested' : null,
       seal: isShelved(line) ? 'sealed' : null,
+      household: isForHousehold(line),
       details: { netG: line.netG, from: 'carried over from 2024' },
     });
     const entry = {

@@ -72,7 +72,7 @@ export async function takeJars(ctx: Context, input: TakeInput): Promise<Written<
 
 /** Why a lot may not leave this way, or null. */
 const staysFor = (lot: HeldLot, to: TakeInput['to']): string | null =>
-  leaves(lot) ?? (to === 'sold' && lot.household && lot.process !== 'as tested' ? 'for the household and gifts' : null);
+  leaves(lot) ?? (to === 'sold' && lot.household ? 'for the household and gifts' : null);
 
 const lotsOfLine = async (tx: Tx, ctx: Context, slug: string): Promise<HeldLot[]> =>
   (await loadLots(tx, ctx.place.id, { kinds: ['jars', 'frozen', 'dried', 'cold-jars'] })).filter(

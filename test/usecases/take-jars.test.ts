@@ -113,8 +113,8 @@ describe('jars taken from a line', () => {
   it('that are for the household alone are not sold, and the answer says so', async () => {
     const db = await open();
     const ctx = await demoContext(db);
-    expect(refusalOf(await takeJars(ctx, taking('quince-paste', 1, { to: 'sold' })))).toBe(
-      '0 left of Quince paste that may leave (the others: for the household and gifts); 1 asked for',
+    expect(refusalOf(await takeJars(ctx, taking('apple-sauce', 1, { to: 'sold' })))).toBe(
+      '0 left of Apple sauce that may leave (the others: for the household and gifts); 1 asked for',
     );
     expect(doneOf(await takeJars(ctx, taking('damson-jam', 1, { to: 'sold' }))).left).toBe(9);
   });

@@ -22,7 +22,7 @@ export default async function PantryPage({
       : `${counted(view.jars, 'jar')}, and room for ${view.roomFor} more half-pints`;
   const sub =
     view.floor.length > 0
-      ? `${view.floor.reduce((n, f) => n + f.count, 0)} jars found no room and stand on the floor.`
+      ? `${view.floor.reduce((n, f) => n + f.count, 0)} jars stand on the floor: no shelf was free when they came in, or none was chosen.`
       : 'Drawn to scale from what stands there.';
   return (
     <>
