@@ -15,6 +15,7 @@ export const NAV_PLACES: readonly NavPlace[] = [
   { id: 'pantry', label: 'Pantry', href: '/pantry', icon: 'M7 8h10v12H7zM8 4h8v4H8z' },
   { id: 'season', label: 'Season', href: '/season', icon: 'M3 18c5 0 5-11 9-11s4 7 9 7' },
   { id: 'trace', label: 'Trace', href: '/trace', icon: 'M5 5h5v5H5zM14 14h5v5h-5zM10 7.5h6v6.5' },
+  { id: 'recipes', label: 'Recipes', href: '/recipes', icon: 'M6 4h12v16H6zM9 8h6M9 12h6' },
   {
     id: 'place',
     label: 'Place',

@@ -16,6 +16,8 @@ const PAGES = [
   '/trace?code=damson',
   '/place',
   '/trust',
+  '/recipes',
+  '/recipes/damson-jam',
 ];
 
 /** Every page: an answer sentence, no sideways scroll, nothing axe objects to. */

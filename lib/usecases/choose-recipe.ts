@@ -57,7 +57,8 @@ export async function readChooser(ctx: Context, lotIds: readonly string[]): Prom
   };
 }
 
-function choiceOf(recipe: Recipe, foodId: string, altitudeFt: number): RecipeChoice {
+/** A recipe as offered for one food in a kitchen at this altitude, feet. */
+export function choiceOf(recipe: Recipe, foodId: string, altitudeFt: number): RecipeChoice {
   const verdict = storageClass({
     recipe,
     fruit: [{ foodId, grams: 1000, grade: 'perfect', groundFall: false }],

@@ -41,7 +41,8 @@ describe('citations', () => {
 
   it('stand on every row of every exported list', () => {
     const bare: string[] = [];
-    const joined = new Set(['FRUIT_LIST', 'FRUITS', 'STEAM_STEPS']);
+    // Joined from cited lists, or (ACCURACY) computed over cited rows and computed again by test/published/accuracy.test.ts.
+    const joined = new Set(['FRUIT_LIST', 'FRUITS', 'STEAM_STEPS', 'ACCURACY']);
     for (const [name, exported] of modules) {
       for (const [key, value] of Object.entries(exported)) {
         if (!Array.isArray(value) || joined.has(key)) continue;
