@@ -40,7 +40,7 @@ export interface SetQuestion {
 }
 
 const SETS = new Set(['jam', 'jelly', 'preserve', 'conserve', 'marmalade']);
-const USUAL_BOIL_MIN = 15;
+export const USUAL_BOIL_MIN = 15;
 const POWDER_ID = { 'apple-powder': 'apple-powder', 'citrus-powder': 'lemon-peel-powder' } as const;
 
 export function setOfBatch(q: SetQuestion): SetOfBatch | null {
@@ -48,7 +48,7 @@ export function setOfBatch(q: SetQuestion): SetOfBatch | null {
   const need = pectinNeed({
     sugarTotalG: q.solidsG,
     solidsPct: q.brix,
-    pH: q.pH ?? gelPh(q),
+    pH: q.pH ?? gelPh(q.lots.map(({ lot, grams }) => ({ foodId: lot.foodId, grams }))),
     boiledMin: q.boilMin ?? USUAL_BOIL_MIN,
     kind: 'HM',
   });
@@ -79,9 +79,9 @@ export function setOfBatch(q: SetQuestion): SetOfBatch | null {
 }
 
 /** pH for the gel when nobody measured: the low end of the published range (estimate). For the set only; it clears nothing. */
-function gelPh({ lots }: SetQuestion): number {
-  const total = lots.reduce((sum, l) => sum + l.grams, 0);
-  return lots.reduce((sum, l) => sum + l.grams * fruitOf(l.lot.foodId).pH.low, 0) / total;
+export function gelPh(fruit: readonly { foodId: string; grams: number }[]): number {
+  const total = fruit.reduce((sum, f) => sum + f.grams, 0);
+  return fruit.reduce((sum, f) => sum + f.grams * fruitOf(f.foodId).pH.low, 0) / total;
 }
 
 function itemsOf({ recipe, lots, doses, powderSugarPerG }: SetQuestion): PectinItem[] {

@@ -15,6 +15,7 @@ import { loadLots, movementsOf, type Written, writeAct } from '#lib/store/ledger
 import { roomOfKind } from '#lib/store/place.ts';
 import { counted, kilograms } from '#lib/units/format.ts';
 import { addDays } from '#lib/units/plain-date.ts';
+import { actOf } from './act-of.ts';
 import type { Context } from './context.ts';
 import { sheetOf } from './frozen-sheet.ts';
 import { holdAtFilling, PROCESS_HOLD, withHold } from './ph-hold.ts';
@@ -22,18 +23,6 @@ import { holdAtFilling, PROCESS_HOLD, withHold } from './ph-hold.ts';
 export interface Told {
   said: string;
 }
-
-export const actOf = (ctx: Context, id: string, kind: Act['kind'], payload: Record<string, unknown>): Act => ({
-  id,
-  kind,
-  day: ctx.today,
-  at: ctx.now.toISOString(),
-  person: null,
-  device: null,
-  note: null,
-  payload,
-  corrects: null,
-});
 
 export interface ReadingInput {
   id: string;

@@ -1,12 +1,12 @@
 /** What a household changes about its place: crops and rows, things bought, today's boiling water. */
 
 import { receiveSupply } from '#lib/ledger/acts/receive-supply.ts';
-import type { Act } from '#lib/ledger/entry.ts';
 import type { LotKind, LotUnit } from '#lib/ledger/lot.ts';
 import { foodCode, freeReceiptNumber } from '#lib/ledger/lot-code.ts';
 import { loadLots, type Written, writeAct } from '#lib/store/ledger-store.ts';
 import { roomOfKind } from '#lib/store/place.ts';
 import { addCrop } from '#lib/store/place-store.ts';
+import { actOf } from './act-of.ts';
 import type { Context } from './context.ts';
 
 /** What can be bought in, with its unit and the letters of its receipt. */
@@ -39,17 +39,7 @@ export interface Bought {
 export async function receive(ctx: Context, b: Bought): Promise<Written<{ code: string; said: string }>> {
   const known = SUPPLY_ITEMS.find((s) => s.item === b.item);
   if (!known) return { refused: `"${b.item}" is not on the list of supplies` };
-  const act: Act = {
-    id: b.id,
-    kind: 'receive',
-    day: ctx.today,
-    at: ctx.now.toISOString(),
-    person: null,
-    device: null,
-    note: b.supplier,
-    payload: { ...b },
-    corrects: null,
-  };
+  const act = actOf(ctx, b.id, 'receive', { ...b }, { note: b.supplier });
   return writeAct(ctx.db, ctx.place.id, b.id, ctx.enteredAt, async (tx) => {
     const ofDay = await loadLots(tx, ctx.place.id, { item: b.item, madeFrom: ctx.today, emptied: true });
     const codes = ofDay.map((l) => l.code);
@@ -100,17 +90,7 @@ export async function readWater(
 ): Promise<Written<{ said: string }>> {
   const kitchen = ctx.place.kitchens.find((k) => k.id === input.kitchenId);
   if (!kitchen) return { refused: 'that kitchen is not here' };
-  const act: Act = {
-    id: input.id,
-    kind: 'receive',
-    day: ctx.today,
-    at: ctx.now.toISOString(),
-    person: null,
-    device: null,
-    note: 'boiling water',
-    payload: { ...input },
-    corrects: null,
-  };
+  const act = actOf(ctx, input.id, 'receive', { ...input }, { note: 'boiling water' });
   return writeAct(ctx.db, ctx.place.id, input.id, ctx.enteredAt, async () => ({
     entry: {
       act,

@@ -1,6 +1,7 @@
 /** Forgets what was learnt: batches lit before this act no longer count. The batches and their readings stay on record. */
 import { type Written, writeAct } from '#lib/store/ledger-store.ts';
-import { actOf, type Told } from './batch-flow.ts';
+import { actOf } from './act-of.ts';
+import type { Told } from './batch-flow.ts';
 import type { Context } from './context.ts';
 import { FORGET } from './learn-records.ts';
 

@@ -1,4 +1,5 @@
 /** What the last cold plate of a batch with apple powder says, with the pectin of its fruit and the need as its sheet reckons them. */
+import { gelPh, USUAL_BOIL_MIN } from '#lib/batch/set-of-batch.ts';
 import type { BatchRecord, ReadingRecord } from '#lib/ledger/batch-record.ts';
 import type { HeldLot } from '#lib/ledger/lot.ts';
 import { FRUITS } from '#lib/reference/fruits.ts';
@@ -8,9 +9,6 @@ import type { PlateSeen } from '#lib/science/learn-powder.ts';
 import { pectinNeed } from '#lib/science/pectin-need.ts';
 import { type PectinItem, pectinSupply } from '#lib/science/pectin-supply.ts';
 import type { FrozenSheet } from './frozen-sheet.ts';
-
-/** Minutes at the boil where the sheet named none: as in the sheet's own set. */
-const USUAL_BOIL_MIN = 15;
 
 export function plateSeen(
   batch: BatchRecord,
@@ -27,7 +25,10 @@ export function plateSeen(
   const need = pectinNeed({
     sugarTotalG: (sheet.finalG * sheet.brix) / 100,
     solidsPct: sheet.brix,
-    pH: read.length > 0 ? read.reduce((s, x) => s + x, 0) / read.length : gelPh(fruit),
+    pH:
+      read.length > 0
+        ? read.reduce((s, x) => s + x, 0) / read.length
+        : gelPh(fruit.map((f) => ({ foodId: f.fruitId, grams: f.grams }))),
     boiledMin: sheet.boilMin ?? USUAL_BOIL_MIN,
     kind: 'HM',
   });
@@ -54,9 +55,4 @@ function fruitIn(batch: BatchRecord, sheet: FrozenSheet, lots: readonly HeldLot[
     const ripeness = lot.grade === 'soft' ? ('ripe and soft' as const) : ('just ripe' as const);
     return [{ fruitId: lot.foodId, grams: (sheet.preparedG * grams) / total, ripeness }];
   });
-}
-
-function gelPh(fruit: readonly FruitIn[]): number {
-  const total = fruit.reduce((s, f) => s + f.grams, 0);
-  return fruit.reduce((s, f) => s + f.grams * (FRUITS.find((x) => x.id === f.fruitId)?.pH.low ?? 0), 0) / total;
 }

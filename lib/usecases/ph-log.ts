@@ -15,7 +15,8 @@ import { RECIPES } from '#lib/reference/recipes/recipe-book.ts';
 import { readingsOf } from '#lib/store/batch-store.ts';
 import type { Tx } from '#lib/store/database/open-database.ts';
 import type { Written } from '#lib/store/ledger-store.ts';
-import { actOf, jarLotsOf, onBatch, type Told } from './batch-flow.ts';
+import { actOf } from './act-of.ts';
+import { jarLotsOf, onBatch, type Told } from './batch-flow.ts';
 import type { Context } from './context.ts';
 import { waitsForPh, withHighPh, withoutPhHold } from './ph-hold.ts';
 

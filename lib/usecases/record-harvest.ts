@@ -1,13 +1,14 @@
 /** A picking weighed in at the scale: the fruit enters the ledger by grade and its clocks start. */
 
 import { pickFruit } from '#lib/ledger/acts/pick-fruit.ts';
-import type { Act, Refusal } from '#lib/ledger/entry.ts';
+import type { Refusal } from '#lib/ledger/entry.ts';
 import { GRADES, type Grade } from '#lib/ledger/lot.ts';
 import { foodCode, harvestCode } from '#lib/ledger/lot-code.ts';
 import { loadLots, type Written, writeAct } from '#lib/store/ledger-store.ts';
 import { type Crop, roomOfKind } from '#lib/store/place.ts';
 import { bothMasses } from '#lib/units/format.ts';
 import { addDays, daysBetween, isPlainDate, longDate, type PlainDate } from '#lib/units/plain-date.ts';
+import { actOf } from './act-of.ts';
 import type { Context } from './context.ts';
 
 export interface HarvestReading {
@@ -55,24 +56,20 @@ export async function recordHarvest(ctx: Context, input: HarvestInput): Promise<
   if (typeof netG !== 'number') return netG;
   const usualG = usualPickingG(crop);
   const flags = netG > 3 * usualG ? [`more than three times the usual ${bothMasses(usualG)} of a picking`] : [];
-  const act: Act = {
-    id: input.id,
-    kind: 'harvest',
+  const payload = {
+    rowId: input.rowId,
+    cropId: crop.id,
+    readings: input.readings,
+    grades: input.grades,
+    groundFall: input.groundFall,
+    nothing: input.nothing,
+  };
+  const act = actOf(ctx, input.id, 'harvest', payload, {
     day,
     at: input.at ?? instantOn(day, ctx),
     person: input.person,
     device: input.device,
-    note: null,
-    payload: {
-      rowId: input.rowId,
-      cropId: crop.id,
-      readings: input.readings,
-      grades: input.grades,
-      groundFall: input.groundFall,
-      nothing: input.nothing,
-    },
-    corrects: null,
-  };
+  });
   return writeAct(ctx.db, ctx.place.id, input.id, ctx.enteredAt, async (tx) => {
     if (input.nothing) {
       const said = `Looked at ${row}, ${crop.label.toLowerCase()}: ${input.nothing}.`;

@@ -1,4 +1,5 @@
 /** The batches are lit: everything weighed leaves its lots, and the sheet is frozen with each batch. One act, one transaction. */
+
 import type { PanSheet } from '#lib/batch/pan-sheets.ts';
 import { drawOldest } from '#lib/ledger/acts/draw-oldest.ts';
 import { type Draw, startBatch } from '#lib/ledger/acts/start-batch.ts';
@@ -11,6 +12,7 @@ import { batchCodesOfDay } from '#lib/store/batch-store.ts';
 import type { Tx } from '#lib/store/database/open-database.ts';
 import { loadLots, type Written, writeAct } from '#lib/store/ledger-store.ts';
 import { splitWhole } from '#lib/units/split.ts';
+import { actOf } from './act-of.ts';
 import type { BatchAsk } from './batch-ask.ts';
 import type { Context } from './context.ts';
 import { type Draft, draftBatch, inStockUnit, STOCK_OF_DOSE } from './draft-batch.ts';
@@ -30,17 +32,7 @@ export async function startBatches(ctx: Context, id: string, ask: BatchAsk): Pro
     if (isRefusal(draft)) return draft;
     if (!draft.sheet.storage.food) return { refused: draft.sheet.storage.reasons.join(' ') };
     if (draft.short.length > 0) return { refused: `not enough: ${draft.short.join('; ')}` };
-    const act: Act = {
-      id,
-      kind: 'start-batch',
-      day: ctx.today,
-      at: ctx.now.toISOString(),
-      person: null,
-      device: null,
-      note: null,
-      payload: { ...ask },
-      corrects: null,
-    };
+    const act = actOf(ctx, id, 'start-batch', { ...ask });
     const codes = await freeCodes(ctx, tx, draft);
     const entry = await entryOf(ctx, tx, act, draft, codes);
     if (isRefusal(entry)) return entry;

@@ -1,12 +1,13 @@
 /** A jar leaves the pantry: eaten, given, sold or spoiled. The oldest of its line goes first; never more than there are. */
 
 import { type Taking, takePieces } from '#lib/ledger/acts/take-pieces.ts';
-import type { Act, Refusal } from '#lib/ledger/entry.ts';
+import type { Refusal } from '#lib/ledger/entry.ts';
 import type { HeldLot } from '#lib/ledger/lot.ts';
 import { pieceCode } from '#lib/ledger/pieces.ts';
 import type { Tx } from '#lib/store/database/open-database.ts';
 import { loadLots, piecesOf, type Written, writeAct } from '#lib/store/ledger-store.ts';
 import { counted } from '#lib/units/format.ts';
+import { actOf } from './act-of.ts';
 import type { Context } from './context.ts';
 import { leaves, lineSlug } from './read-pantry.ts';
 
@@ -30,17 +31,18 @@ export interface TakeDone {
 const VERBS: Record<Taking['to'], string> = { eaten: 'Taken', given: 'Given', sold: 'Sold', spoiled: 'Thrown away' };
 
 export async function takeJars(ctx: Context, input: TakeInput): Promise<Written<TakeDone>> {
-  const act: Act = {
-    id: input.id,
-    kind: 'take',
-    day: ctx.today,
-    at: input.at ?? ctx.now.toISOString(),
-    person: input.person,
-    device: null,
-    note: input.who,
-    payload: { slug: input.slug, count: input.count, to: input.to, who: input.who },
-    corrects: null,
-  };
+  const { slug, count, to, who } = input;
+  const act = actOf(
+    ctx,
+    input.id,
+    'take',
+    { slug, count, to, who },
+    {
+      at: input.at ?? ctx.now.toISOString(),
+      person: input.person,
+      note: who,
+    },
+  );
   return writeAct(ctx.db, ctx.place.id, input.id, ctx.enteredAt, async (tx) => {
     const lots = await lotsOfLine(tx, ctx, input.slug);
     if (lots.length === 0) return noSuchLine(tx, ctx, input);
