@@ -15,13 +15,16 @@ export type DataTableProps = {
   none?: string;
 };
 
-/** A captioned table, figures aligned right. On the phone each row becomes a small block with its column names beside the figures. */
+/**
+ * A captioned table, figures aligned right. On the phone each row of a table of more than two columns becomes a small block with
+ * its column names beside the figures; an empty cell is left out there.
+ */
 export function DataTable({ caption, hideCaption = false, columns, rows, none = 'Nothing yet.' }: DataTableProps) {
   if (rows.length === 0) return <p className="quiet">{none}</p>;
   const [first, ...others] = columns;
   return (
     <div className={styles.room}>
-      <table className={styles.table}>
+      <table className={classNames(styles.table, columns.length > 2 && styles.stacks)}>
         <caption className={hideCaption ? 'heard' : undefined}>{caption}</caption>
         <thead>
           <tr>

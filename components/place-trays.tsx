@@ -1,4 +1,5 @@
-import { bothTemperatures, counted } from '#lib/units/format.ts';
+import { bothTemperatures, counted, mass } from '#lib/units/format.ts';
+import { monthName, plainDate } from '#lib/units/plain-date.ts';
 import { celsius } from '#lib/units/quantity.ts';
 import { Button } from './button.tsx';
 import { DataTable } from './data-table.tsx';
@@ -43,6 +44,7 @@ export type PlaceTraysProps = {
         plantings: readonly { row: string }[];
       }[];
       containers: readonly { id: string; label: string; tareG: number }[];
+      jarKinds: readonly { code: string; label: string }[];
     };
     foods: readonly { id: string; name: string }[];
     supplies: readonly { item: string; label: string; qty: number; unit: string }[];
@@ -68,7 +70,11 @@ export function PlaceTrays({ view, items, actions, ids, id, typed, said, refused
       <TrayTable columns="equal">
         {place.kitchens.map((k, i) => (
           <Tray key={k.id} title={k.label}>
-            <KitchenFacts kitchen={k} centiC={view.water.filter((w) => w.kitchenId === k.id).at(-1)?.centiC ?? null} />
+            <KitchenFacts
+              kitchen={k}
+              jarName={(code) => place.jarKinds.find((j) => j.code === code)?.label ?? code}
+              centiC={view.water.filter((w) => w.kitchenId === k.id).at(-1)?.centiC ?? null}
+            />
             <form action={actions.noteWater} className={styles.line}>
               <input type="hidden" name="id" value={ids[i]} />
               <input type="hidden" name="kitchenId" value={k.id} />
@@ -93,12 +99,9 @@ export function PlaceTrays({ view, items, actions, ids, id, typed, said, refused
               { key: 'what', label: 'What' },
               { key: 'qty', label: 'On hand', numeric: true },
             ]}
-            rows={view.supplies.map((s) => ({
-              id: s.item,
-              cells: { what: s.label, qty: s.unit === 'g' ? `${(s.qty / 1000).toFixed(2)} kg` : `${s.qty} ${s.unit}` },
-            }))}
+            rows={view.supplies.map((s) => ({ id: s.item, cells: { what: s.label, qty: amount(s.qty, s.unit) } }))}
           />
-          <form action={actions.bringIn}>
+          <form action={actions.bringIn} className={styles.below}>
             <input type="hidden" name="id" value={id} />
             <Field
               as="select"
@@ -112,7 +115,7 @@ export function PlaceTrays({ view, items, actions, ids, id, typed, said, refused
               name="qty"
               defaultValue={typed.qty}
               label="How much"
-              hint="In the unit named beside it: grams, millilitres, lids or jars"
+              hint="In the unit named beside it"
               inputMode="decimal"
               required
             />
@@ -166,9 +169,9 @@ export function PlaceTrays({ view, items, actions, ids, id, typed, said, refused
             cells: {
               what: c.label,
               rows: [...new Set(c.plantings.map((p) => p.row))].join(', '),
-              plants: counted(c.count, c.unit),
+              plants: plants(c.count, c.unit),
               kg: Math.round((c.count * c.gPerUnit) / 1000),
-              window: `${c.windowFrom} to ${c.windowTo}`,
+              window: `${monthDay(c.windowFrom)} to ${monthDay(c.windowTo)}`,
             },
           }))}
         />
@@ -224,7 +227,26 @@ export function PlaceTrays({ view, items, actions, ids, id, typed, said, refused
   );
 }
 
-function KitchenFacts({ kitchen: k, centiC }: { kitchen: Kitchen; centiC: number | null }) {
+const MANY: Readonly<Record<string, string>> = { bush: 'bushes', 'metre of row': 'm of row' };
+const plants = (n: number, unit: string): string => counted(n, unit, MANY[unit]);
+
+function amount(qty: number, unit: string): string {
+  if (unit === 'g') return mass(qty);
+  return unit === 'ml' ? `${qty.toLocaleString('en-GB')} mL` : counted(qty, unit);
+}
+
+/** "15 Apr" of "04-15"; crops carry no year. */
+const monthDay = (md: string): string => `${Number(md.slice(3))} ${monthName(plainDate(`2001-${md}`)).slice(0, 3)}`;
+
+function KitchenFacts({
+  kitchen: k,
+  jarName,
+  centiC,
+}: {
+  kitchen: Kitchen;
+  jarName: (code: string) => string;
+  centiC: number | null;
+}) {
   return (
     <ul className={styles.facts}>
       <li>
@@ -246,8 +268,8 @@ function KitchenFacts({ kitchen: k, centiC }: { kitchen: Kitchen; centiC: number
           .map(
             (c) =>
               `${c.label}: ${Object.entries(c.loads)
-                .map(([j, n]) => `${n} ${j}`)
-                .join(' or ')} a load`,
+                .map(([j, n]) => `${n} ${jarName(j)}`)
+                .join(', ')} to a load`,
           )
           .join('; ')}
       </li>

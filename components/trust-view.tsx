@@ -61,14 +61,17 @@ export function TrustPage({ finish, processing, willNotSay, accuracy, learnt, fo
           columns={[
             { key: 'quantity', label: 'Quantity' },
             { key: 'rows', label: 'Rows', numeric: true },
-            { key: 'mean', label: 'Mean error', numeric: true },
-            { key: 'worst', label: 'Worst', numeric: true },
-            { key: 'unit', label: 'Unit' },
+            { key: 'error', label: 'Mean error, worst' },
             { key: 'note', label: 'Take care' },
           ]}
           rows={accuracy.map((a) => ({
             id: a.id,
-            cells: { quantity: a.quantity, rows: a.rows, mean: a.mean, worst: a.worst, unit: a.unit, note: a.note },
+            cells: {
+              quantity: a.quantity,
+              rows: a.rows,
+              error: `${a.mean}, ${a.worst} ${a.unit}`,
+              note: a.note || null,
+            },
           }))}
         />
       </Tray>

@@ -24,7 +24,7 @@ test('a newcomer’s own place goes from nothing to a batch on the stove', async
   await expect(said(page).first()).toContainText('Raspberry stands in row R2');
 
   for (const [item, qty, label] of [
-    ['sugar', '5000', 'Sugar'],
+    ['sugar', '5', 'Sugar'],
     ['lid-regular', '24', 'Lids, regular'],
     ['HP', '24', 'Empty jars, half-pint'],
   ] as const) {

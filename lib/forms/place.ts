@@ -5,7 +5,7 @@ import { actId, count, number, temperature, word } from './fields.ts';
 export const boughtForm = z.object({
   id: actId,
   item: word('what was bought'),
-  qty: count({ what: 'how much', min: 1, max: 100_000 }),
+  qty: number({ what: 'how much', min: 0.001, max: 200_000 }),
   supplier: z
     .string()
     .trim()

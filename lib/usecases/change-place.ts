@@ -9,36 +9,46 @@ import { addCrop } from '#lib/store/place-store.ts';
 import { actOf } from './act-of.ts';
 import type { Context } from './context.ts';
 
-/** What can be bought in, with its unit and the letters of its receipt. */
+/** What can be bought in: the unit it is kept in, the unit a person is asked for, the letters of its receipt. */
 export const SUPPLY_ITEMS: readonly {
   item: string;
   label: string;
   kind: Extract<LotKind, 'supply' | 'lids' | 'empties'>;
   unit: LotUnit;
+  asked: string;
   what: string;
 }[] = [
-  { item: 'sugar', label: 'Sugar', kind: 'supply', unit: 'g', what: 'SUG' },
-  { item: 'lemon-juice', label: 'Bottled lemon juice', kind: 'supply', unit: 'ml', what: 'LEM' },
-  { item: 'citric-acid', label: 'Citric acid', kind: 'supply', unit: 'g', what: 'CIT' },
-  { item: 'pectin-powder', label: 'Bought pectin powder', kind: 'supply', unit: 'g', what: 'PEC' },
-  { item: 'lid-regular', label: 'Lids, regular', kind: 'lids', unit: 'lid', what: 'LID' },
-  { item: 'lid-wide', label: 'Lids, wide', kind: 'lids', unit: 'lid', what: 'LDW' },
-  { item: 'Q4', label: 'Empty jars, quarter-pint', kind: 'empties', unit: 'jar', what: 'JQT' },
-  { item: 'HP', label: 'Empty jars, half-pint', kind: 'empties', unit: 'jar', what: 'JHP' },
-  { item: 'PT', label: 'Empty jars, pint', kind: 'empties', unit: 'jar', what: 'JPT' },
-  { item: 'QT', label: 'Empty jars, quart', kind: 'empties', unit: 'jar', what: 'JQU' },
+  { item: 'sugar', label: 'Sugar', kind: 'supply', unit: 'g', asked: 'kg', what: 'SUG' },
+  { item: 'lemon-juice', label: 'Bottled lemon juice', kind: 'supply', unit: 'ml', asked: 'mL', what: 'LEM' },
+  { item: 'citric-acid', label: 'Citric acid', kind: 'supply', unit: 'g', asked: 'g', what: 'CIT' },
+  { item: 'pectin-powder', label: 'Bought pectin powder', kind: 'supply', unit: 'g', asked: 'g', what: 'PEC' },
+  { item: 'lid-regular', label: 'Lids, regular', kind: 'lids', unit: 'lid', asked: 'lids', what: 'LID' },
+  { item: 'lid-wide', label: 'Lids, wide', kind: 'lids', unit: 'lid', asked: 'lids', what: 'LDW' },
+  { item: 'Q4', label: 'Empty jars, quarter-pint', kind: 'empties', unit: 'jar', asked: 'jars', what: 'JQT' },
+  { item: 'HP', label: 'Empty jars, half-pint', kind: 'empties', unit: 'jar', asked: 'jars', what: 'JHP' },
+  { item: 'PT', label: 'Empty jars, pint', kind: 'empties', unit: 'jar', asked: 'jars', what: 'JPT' },
+  { item: 'QT', label: 'Empty jars, quart', kind: 'empties', unit: 'jar', asked: 'jars', what: 'JQU' },
 ];
 
 export interface Bought {
   id: string;
   item: string;
+  /** In the unit asked for: kilograms of sugar, millilitres of juice, lids, jars. */
   qty: number;
   supplier: string | null;
 }
 
+/** The most that is taken in at once without being thought a slip, in the unit kept. */
+const MOST_AT_ONCE = 200_000;
+
 export async function receive(ctx: Context, b: Bought): Promise<Written<{ code: string; said: string }>> {
   const known = SUPPLY_ITEMS.find((s) => s.item === b.item);
   if (!known) return { refused: `"${b.item}" is not on the list of supplies` };
+  const qty = Math.round(b.qty * (known.asked === 'kg' ? 1000 : 1));
+  if (known.asked !== 'kg' && qty !== b.qty) return { refused: `${b.qty} ${known.asked}: whole ones only` };
+  if (qty < 1) return { refused: `${b.qty} ${known.asked} is less than is counted` };
+  if (qty > MOST_AT_ONCE)
+    return { refused: `${b.qty} ${known.asked} of ${known.label.toLowerCase()} at once: was another unit meant?` };
   const act = actOf(ctx, b.id, 'receive', { ...b }, { note: b.supplier });
   return writeAct(ctx.db, ctx.place.id, b.id, ctx.enteredAt, async (tx) => {
     const ofDay = await loadLots(tx, ctx.place.id, { item: b.item, madeFrom: ctx.today, emptied: true });
@@ -47,7 +57,7 @@ export async function receive(ctx: Context, b: Bought): Promise<Written<{ code: 
       act,
       ...known,
       number: freeReceiptNumber(codes, ctx.today, known.what),
-      qty: b.qty,
+      qty,
       roomId: roomOfKind(ctx.place, 'dry')?.id ?? null,
       details: { supplier: b.supplier },
     });

@@ -1,4 +1,6 @@
 /** The place itself: kitchens, stores, crops, supplies on hand, and today's boiling water. */
+
+import type { HeldLot } from '#lib/ledger/lot.ts';
 import { FRUITS } from '#lib/reference/fruits.ts';
 import { readingsOf } from '#lib/store/batch-store.ts';
 import { loadLots } from '#lib/store/ledger-store.ts';
@@ -23,7 +25,7 @@ export async function readPlace(ctx: Context): Promise<PlaceView> {
     const key = `${l.kind} ${l.item}`;
     const known = supplies.get(key);
     if (known) known.qty += l.onHand;
-    else supplies.set(key, { item: l.item ?? l.code, label: l.label, qty: l.onHand, unit: l.unit });
+    else supplies.set(key, { item: l.item ?? l.code, label: labelOf(ctx.place, l), qty: l.onHand, unit: l.unit });
   }
   return {
     place: ctx.place,
@@ -32,3 +34,8 @@ export async function readPlace(ctx: Context): Promise<PlaceView> {
     water: readings.flatMap((r) => (r.kitchenId ? [{ kitchenId: r.kitchenId, centiC: r.value }] : [])),
   };
 }
+
+const labelOf = (place: Place, { kind, item, label }: HeldLot): string => {
+  const jar = kind === 'empties' ? place.jarKinds.find((k) => k.code === item) : undefined;
+  return jar ? `Empty jars, ${jar.label}` : label;
+};

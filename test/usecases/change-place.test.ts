@@ -37,12 +37,12 @@ forEachDatabase((_name, open) => {
     it('is a receipt of its own each time, numbered in its day', async () => {
       const db = await ours();
       const ctx = await contextOf(db);
-      const sugar = { item: 'sugar', qty: 25_000, supplier: 'a shop' };
+      const sugar = { item: 'sugar', qty: 25, supplier: 'a shop' };
       expect(doneOf(await receive(ctx, { id: 'bought-1', ...sugar }))).toEqual({
         code: 'R-25255-SUG-1',
         said: 'Sugar came in as R-25255-SUG-1.',
       });
-      expect(doneOf(await receive(ctx, { id: 'bought-2', ...sugar, qty: 1000 })).code).toBe('R-25255-SUG-2');
+      expect(doneOf(await receive(ctx, { id: 'bought-2', ...sugar, qty: 1 })).code).toBe('R-25255-SUG-2');
       expect(await receive(ctx, { id: 'bought-2', ...sugar })).toMatchObject({ replayed: true });
       expect(doneOf(await receive(ctx, { id: 'bought-3', item: 'HP', qty: 24, supplier: null })).code).toBe(
         'R-25255-JHP-1',
@@ -57,6 +57,12 @@ forEachDatabase((_name, open) => {
       expect((await loadLots(db, 'ours', { item: 'sugar' }))[0]?.details).toEqual({ supplier: 'a shop' });
       expect(refusalOf(await receive(ctx, { id: 'bought-4', item: 'gold', qty: 1, supplier: null }))).toBe(
         '"gold" is not on the list of supplies',
+      );
+      expect(refusalOf(await receive(ctx, { id: 'bought-5', ...sugar, qty: 4000 }))).toBe(
+        '4000 kg of sugar at once: was another unit meant?',
+      );
+      expect(refusalOf(await receive(ctx, { id: 'bought-6', item: 'lid-regular', qty: 2.5, supplier: null }))).toBe(
+        '2.5 lids: whole ones only',
       );
       expect(await rebuildBalances(db, 'ours')).toEqual([]);
     });

@@ -170,7 +170,7 @@ describe('a place of one’s own beside the demo', () => {
         }),
       ),
     );
-    doneOf(await receive(ctx, { id: 'our-own-sugar', item: 'sugar', qty: 5000, supplier: 'a shop' }));
+    doneOf(await receive(ctx, { id: 'our-own-sugar', item: 'sugar', qty: 5, supplier: 'a shop' }));
     return { db, ctx };
   };
 

@@ -9,7 +9,7 @@ import type { Context } from '#lib/usecases/context.ts';
 import { placeContext } from '../../place-context.ts';
 
 export const bringIn = async (data: FormData): Promise<void> =>
-  change(boughtForm, data, async (ctx, b) => answerOf(await receive(ctx, { ...b, qty: Math.round(b.qty) })));
+  change(boughtForm, data, async (ctx, b) => answerOf(await receive(ctx, b)));
 export const noteWater = async (data: FormData): Promise<void> =>
   change(waterForm, data, async (ctx, w) => answerOf(await readWater(ctx, w)));
 export const addCrop = async (data: FormData): Promise<void> =>

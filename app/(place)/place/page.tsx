@@ -28,7 +28,7 @@ export default async function PlacePage({
       />
       <PlaceTrays
         view={view}
-        items={SUPPLY_ITEMS.map((s) => ({ item: s.item, label: `${s.label} (${s.unit})` }))}
+        items={SUPPLY_ITEMS.map((s) => ({ item: s.item, label: `${s.label} (${s.asked})` }))}
         actions={{ addCrop, bringIn, noteWater }}
         ids={place.kitchens.map(() => randomUUID())}
         id={randomUUID()}
