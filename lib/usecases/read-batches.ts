@@ -3,6 +3,7 @@ import type { BatchRecord, ReadingRecord } from '#lib/ledger/batch-record.ts';
 import type { HeldLot } from '#lib/ledger/lot.ts';
 import { batchOfCode, loadBatches, readingsOf } from '#lib/store/batch-store.ts';
 import { loadLots } from '#lib/store/ledger-store.ts';
+import type { PlainDate } from '#lib/units/plain-date.ts';
 import { SEAL_HOURS } from './batch-flow.ts';
 import type { Context } from './context.ts';
 import { type FrozenSheet, sheetOf } from './frozen-sheet.ts';
@@ -15,20 +16,31 @@ export interface BatchCard {
   code: string;
   label: string;
   state: BatchRecord['state'];
-  day: string;
+  day: PlainDate;
 }
 export interface BatchesView {
   going: BatchCard[];
-  done: BatchCard[];
+  /** With the jars and packs that are left of each. */
+  done: (BatchCard & { left: { count: number; unit: string }[] })[];
 }
 
 export async function readBatches(ctx: Context): Promise<BatchesView> {
   const card = ({ code, label, state, day }: BatchRecord): BatchCard => ({ code, label, state, day });
-  const [going, done] = await Promise.all([
+  const [going, done, lots] = await Promise.all([
     loadBatches(ctx.db, ctx.place.id, { states: ['cooking', 'filled', 'cooling'] }),
     loadBatches(ctx.db, ctx.place.id, { states: ['jarred'], take: 30 }),
+    loadLots(ctx.db, ctx.place.id, { kinds: ['jars', 'frozen', 'dried', 'cold-jars'] }),
   ]);
-  return { going: going.map(card), done: done.map(card) };
+  return { going: going.map(card), done: done.map((b) => ({ ...card(b), left: leftOf(lots, b.id) })) };
+}
+
+/** What is counted by the piece; a partial jar in the fridge is not. */
+function leftOf(lots: readonly HeldLot[], batchId: string): { count: number; unit: string }[] {
+  const left = new Map<string, number>();
+  for (const l of lots)
+    if (l.batchId === batchId && (l.unit === 'jar' || l.unit === 'pack'))
+      left.set(l.unit, (left.get(l.unit) ?? 0) + l.onHand);
+  return [...left].map(([unit, count]) => ({ unit, count }));
 }
 
 export interface PhView {
