@@ -15,7 +15,7 @@ export type AppFrameProps = {
   children: ReactNode;
 };
 
-/** The page around every page: skip link, places, where and when we are, and the one <main>. */
+/** The page around every page: skip link, places, where and when we are, the one <main>, and what the figures rest on. */
 export function AppFrame({ placeName, today, dayMover, current, children }: AppFrameProps) {
   const when = `${weekdayName(today).slice(0, 3)} ${longDate(today)}`;
   const here = (
@@ -52,6 +52,11 @@ export function AppFrame({ placeName, today, dayMover, current, children }: AppF
       <main id="content" tabIndex={-1} className={styles.main}>
         {children}
       </main>
+      <footer className={styles.footer}>
+        <Link href="/trust" prefetch={false}>
+          How far to trust the numbers
+        </Link>
+      </footer>
     </div>
   );
 }

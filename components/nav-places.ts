@@ -22,7 +22,6 @@ export const NAV_PLACES: readonly NavPlace[] = [
     href: '/place',
     icon: 'M12 21s7-6.5 7-11a7 7 0 0 0-14 0c0 4.5 7 11 7 11zM12 12.500v-5',
   },
-  { id: 'trust', label: 'Trust', href: '/trust', icon: 'M12 4v16M7 20h10M5 7h14M5 7l-2.500 6h5zM19 7l-2.500 6h5z' },
 ];
 
 const PHONE_BAR = ['today', 'harvest', 'plan', 'batches', 'pantry'];
