@@ -12,11 +12,13 @@ import { TrayTable } from './tray-table.tsx';
 
 type Kitchen = {
   id: string;
+  code: string;
   label: string;
   altitudeM: number;
-  burners: readonly { code: string; watts: number }[];
-  pans: readonly { label: string; ml: number; evapGPerMin: number | null }[];
-  canners: readonly { label: string; loads: Readonly<Record<string, number>> }[];
+  burners: readonly { code: string; watts: number; outdoors: boolean }[];
+  pans: readonly { code: string; label: string; evapGPerMin: number | null }[];
+  canners: readonly { code: string; label: string; loads: Readonly<Record<string, number>> }[];
+  dryers: readonly { code: string; trays: number; centiC: number }[];
 };
 export type PlaceTraysProps = {
   view: {
@@ -24,6 +26,7 @@ export type PlaceTraysProps = {
       kitchens: readonly Kitchen[];
       rooms: readonly {
         id: string;
+        code: string;
         label: string;
         kind: string;
         bays: number | null;
@@ -43,8 +46,9 @@ export type PlaceTraysProps = {
         windowTo: string;
         plantings: readonly { row: string }[];
       }[];
-      containers: readonly { id: string; label: string; tareG: number }[];
-      jarKinds: readonly { code: string; label: string }[];
+      containers: readonly { code: string; label: string; tareG: number }[];
+      jarKinds: readonly { code: string; label: string; fillMl: number; canning: boolean }[];
+      people: readonly { code: string; label: string; role: string; minutes: readonly number[] }[];
     };
     foods: readonly { id: string; name: string }[];
     supplies: readonly { item: string; label: string; qty: number; unit: string }[];
@@ -60,7 +64,7 @@ export type PlaceTraysProps = {
   refused: string | null;
 };
 
-/** Kitchens with today's boiling water, what is on hand, crops and rows, stores. */
+/** Kitchens with today's boiling water, what is on hand, stores, jars, people, crops and rows; each opens to its figures. */
 export function PlaceTrays({ view, items, actions, ids, id, typed, said, refused }: PlaceTraysProps) {
   const { place } = view;
   return (
@@ -123,35 +127,56 @@ export function PlaceTrays({ view, items, actions, ids, id, typed, said, refused
             <Button kind="quiet">Bring it in</Button>
           </form>
         </Tray>
-        <Tray title="Stores and containers">
-          <DataTable
-            caption="Stores"
-            hideCaption
-            columns={[
-              { key: 'what', label: 'Store' },
-              { key: 'size', label: 'Room' },
-              { key: 'temp', label: 'Kept at', numeric: true },
+        <Tray title="Jars and containers">
+          <Fittings
+            rows={[
+              ...place.jarKinds.map((j) => ({
+                href: `/place/jar/${j.code}`,
+                what: j.label,
+                figures: [`${j.fillMl} mL`, j.canning ? null : 'not for canning'],
+              })),
+              ...place.containers.map((c) => ({
+                href: `/place/container/${c.code}`,
+                what: c.label,
+                figures: [`weighs ${(c.tareG / 1000).toFixed(3)} kg`],
+              })),
             ]}
-            rows={place.rooms.map((r) => ({
-              id: r.id,
-              cells: {
-                what: r.label,
-                size: r.bays
-                  ? `${r.bays} bays of ${r.shelvesPerBay} shelves`
-                  : r.litres
-                    ? `${r.litres} L`
-                    : r.crates
-                      ? `${r.crates} crates`
-                      : 'not given',
-                temp: r.lowC === null ? 'not given' : `${r.lowC} to ${r.highC} °C`,
-              },
-            }))}
+            add={[
+              ['a jar', '/place/jar/new'],
+              ['a container', '/place/container/new'],
+            ]}
           />
-          <p className={styles.tare}>
-            {place.containers.map((c) => `${c.label} ${(c.tareG / 1000).toFixed(3)} kg`).join(' · ')}
-          </p>
+        </Tray>
+        <Tray title="Stores">
+          <Fittings
+            rows={place.rooms.map((r) => ({
+              href: `/place/store/${r.code}`,
+              what: r.label,
+              figures: [roomOf(r), r.lowC === null ? null : `${r.lowC} to ${r.highC} °C`],
+            }))}
+            add={[
+              ['shelves', '/place/store/new?as=shelf'],
+              ['a cool place', '/place/store/new?as=ambient'],
+              ['a fridge', '/place/store/new?as=fridge'],
+              ['a freezer', '/place/store/new?as=freezer'],
+              ['a dry cupboard', '/place/store/new?as=dry'],
+            ]}
+          />
+        </Tray>
+        <Tray title="People">
+          <Fittings
+            rows={place.people.map((p) => ({
+              href: `/place/person/${p.code}`,
+              what: p.label,
+              figures: [p.role, kitchenHours(p.minutes)],
+            }))}
+            add={[['a person', '/place/person/new']]}
+          />
         </Tray>
       </TrayTable>
+      <p className={styles.add}>
+        <a href="/place/kitchen/new">Add a kitchen</a>
+      </p>
       <Tray title="Crops and rows">
         <DataTable
           caption="Crops"
@@ -238,6 +263,48 @@ function amount(qty: number, unit: string): string {
 /** "15 Apr" of "04-15"; crops carry no year. */
 const monthDay = (md: string): string => `${Number(md.slice(3))} ${monthName(plainDate(`2001-${md}`)).slice(0, 3)}`;
 
+type Room = PlaceTraysProps['view']['place']['rooms'][number];
+const roomOf = (r: Room): string =>
+  r.bays
+    ? `${r.bays} bays of ${r.shelvesPerBay} shelves`
+    : r.litres
+      ? `${r.litres} L`
+      : r.crates
+        ? `${r.crates} crates`
+        : 'size not given';
+
+const kitchenHours = (minutes: readonly number[]): string | null => {
+  const all = minutes.reduce((n, m) => n + m, 0);
+  return all > 0 ? `${Number((all / 60).toFixed(1))} kitchen hours a week` : null;
+};
+
+type FittingsProps = {
+  rows: readonly { href: string; what: string; figures: readonly (string | null)[] }[];
+  add: readonly (readonly [what: string, href: string])[];
+};
+
+/** Things a place is fitted with, each opening to its own form. */
+const Fittings = ({ rows, add }: FittingsProps) => (
+  <>
+    <ul className={styles.fittings}>
+      {rows.map((r) => (
+        <li key={r.href}>
+          <a href={r.href}>{r.what}</a>
+          <span>{r.figures.filter((f) => f !== null).join(' · ')}</span>
+        </li>
+      ))}
+    </ul>
+    <p className={styles.add}>
+      Add{' '}
+      {add.map(([what, href]) => (
+        <a key={href} href={href}>
+          {what}
+        </a>
+      ))}
+    </p>
+  </>
+);
+
 function KitchenFacts({
   kitchen: k,
   jarName,
@@ -247,32 +314,52 @@ function KitchenFacts({
   jarName: (code: string) => string;
   centiC: number | null;
 }) {
+  const at = (kind: string, code: string) => `/place/${kind}/${code}?kitchen=${k.code}`;
   return (
-    <ul className={styles.facts}>
-      <li>
-        {k.altitudeM} m above the sea ({Math.round(k.altitudeM / 0.3048).toLocaleString('en-GB')} ft)
-      </li>
-      <li>
+    <>
+      <p>
+        <a href={`/place/kitchen/${k.code}`}>
+          {k.altitudeM} m above the sea ({Math.round(k.altitudeM / 0.3048).toLocaleString('en-GB')} ft)
+        </a>
+        .{' '}
         {centiC === null
           ? 'Today’s boiling water is not noted: the altitude stands in.'
-          : `Water boils at ${bothTemperatures(celsius(centiC / 100))} today`}
-      </li>
-      <li>
-        {counted(k.burners.length, 'burner')}: {k.burners.map((b) => `${(b.watts / 1000).toFixed(1)} kW`).join(', ')}
-      </li>
-      <li>
-        {k.pans.map((p) => `${p.label}${p.evapGPerMin ? ` (boils off ${p.evapGPerMin} g a minute)` : ''}`).join(', ')}
-      </li>
-      <li>
-        {k.canners
-          .map(
-            (c) =>
-              `${c.label}: ${Object.entries(c.loads)
+          : `Water boils at ${bothTemperatures(celsius(centiC / 100))} today.`}
+      </p>
+      <Fittings
+        rows={[
+          ...k.pans.map((p) => ({
+            href: at('pan', p.code),
+            what: p.label,
+            figures: [p.evapGPerMin ? `boils off ${p.evapGPerMin} g/min` : null],
+          })),
+          ...k.canners.map((c) => ({
+            href: at('canner', c.code),
+            what: c.label,
+            figures: [
+              Object.entries(c.loads)
                 .map(([j, n]) => `${n} ${jarName(j)}`)
-                .join(', ')} to a load`,
-          )
-          .join('; ')}
-      </li>
-    </ul>
+                .join(', '),
+            ],
+          })),
+          ...k.burners.map((b) => ({
+            href: at('burner', b.code),
+            what: `${(b.watts / 1000).toFixed(1)} kW burner`,
+            figures: [b.outdoors ? 'outdoors' : null],
+          })),
+          ...k.dryers.map((d) => ({
+            href: at('dryer', d.code),
+            what: `Dryer of ${counted(d.trays, 'tray')}`,
+            figures: [`${d.centiC / 100} °C`],
+          })),
+        ]}
+        add={[
+          ['a pan', at('pan', 'new')],
+          ['a canner', at('canner', 'new')],
+          ['a burner', at('burner', 'new')],
+          ['a dryer', at('dryer', 'new')],
+        ]}
+      />
+    </>
   );
 }

@@ -15,6 +15,7 @@ const PAGES = [
   '/trace',
   '/trace?code=damson',
   '/place',
+  '/place/pan/pan-10?kitchen=home',
   '/trust',
   '/recipes',
   '/recipes/damson-jam',

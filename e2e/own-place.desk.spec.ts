@@ -11,6 +11,24 @@ test('a newcomer’s own place goes from nothing to a batch on the stove', async
   await expect(heading(page)).toHaveText('No fruit is waiting');
 
   await page.goto('/place');
+  await page.getByRole('link', { name: 'Wide pan' }).click();
+  await expect(heading(page)).toHaveText('Wide pan');
+  await page.getByLabel('Holds to the brim').fill('8');
+  await page.getByLabel(/Filled for jam at most/).fill('95');
+  await page.getByRole('button', { name: 'Keep the change' }).click();
+  await expect(page.getByText('filled for jam at most is 95; it must lie between 10 and 90')).toBeVisible();
+  await expect(page.getByLabel('Holds to the brim')).toHaveValue('8');
+  await page.getByLabel(/Filled for jam at most/).fill('45');
+  await page.getByLabel(/Boils off/).fill('40');
+  await page.getByRole('button', { name: 'Keep the change' }).click();
+  await expect(said(page).first()).toContainText('Wide pan is noted');
+  await expect(page.getByText('boils off 40 g/min')).toBeVisible();
+  await page.getByRole('link', { name: 'a freezer' }).click();
+  await page.getByLabel(/What you call it/).fill('Chest in the barn');
+  await page.getByLabel('Room inside').fill('200');
+  await page.getByRole('button', { name: 'Add it' }).click();
+  await expect(page.getByRole('link', { name: 'Chest in the barn' })).toBeVisible();
+
   await page.getByText('Add a crop').click();
   await page.getByLabel('Fruit', { exact: true }).selectOption('raspberry-red');
   await page.getByLabel('What you call it').fill('Raspberry');

@@ -19,14 +19,15 @@ export interface Bounds {
   max: number;
 }
 
-/** A number as people write it, within bounds, as it was meant (not rounded). */
+/** A number as people write it, within bounds, as it was meant (not rounded). A sign is read where the bounds reach below zero. */
 export const number = ({ what, min, max }: Bounds) =>
   text.transform((raw, ctx): number => {
-    const parsed = parseNumber(raw);
+    const below = min < 0 && /^[-−]/.test(raw);
+    const parsed = parseNumber(below ? raw.slice(1) : raw);
     if (!parsed.ok) return say(ctx, raw === '' ? `${what} is missing` : `${what}: ${parsed.reason}`);
-    if (parsed.value < min || parsed.value > max)
-      return say(ctx, `${what} is ${raw}; it must lie between ${min} and ${max}`);
-    return parsed.value;
+    const value = below ? -parsed.value : parsed.value;
+    if (value < min || value > max) return say(ctx, `${what} is ${raw}; it must lie between ${min} and ${max}`);
+    return value;
   });
 
 /** Kilograms typed, whole grams out. */

@@ -37,6 +37,7 @@ export type ActKind =
   | 'set-aside'
   | 'count'
   | 'grade'
+  | 'place'
   | 'correct';
 
 export type LotChange = { lotId: string } & Partial<

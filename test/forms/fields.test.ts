@@ -92,6 +92,13 @@ describe('days, ids, words and ticks', () => {
       expect(read(actId, bad)).toBe('the form has lost its id; open it again');
   });
 
+  it('may lie below zero where their bounds do', () => {
+    const cold = number({ what: 'the coldest', min: -40, max: 40 });
+    expect(['-18', '−18,5', '4'].map((v) => read(cold, v))).toEqual([-18, -18.5, 4]);
+    expect(read(cold, '-41')).toBe('the coldest is -41; it must lie between -40 and 40');
+    expect(read(number({ what: 'the sugar', min: 0, max: 9 }), '-1')).toBe('the sugar: "-1" is below zero');
+  });
+
   it('are words of a length', () => {
     expect(read(word('the row', 5), ' D3 ')).toBe('D3');
     expect(read(word('the row', 5), '   ')).toBe('the row is missing');
