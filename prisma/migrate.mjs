@@ -1,9 +1,11 @@
 // node prisma/migrate.mjs deploy | status     on the database of DATABASE_URL
 // node prisma/migrate.mjs new <name> | check  on scratch databases, for SQLite and PostgreSQL together
+// node prisma/migrate.mjs carry <file:…> <postgresql://…>  all records of a file to an empty PostgreSQL database
 import { missingSql, newMigration, PROVIDERS } from './author-migrations.mjs';
+import { carry } from './carry.mjs';
 import { deploy, pending } from './deploy.mjs';
 
-const COMMANDS = { deploy: runDeploy, status: runStatus, new: runNew, check: runCheck };
+const COMMANDS = { deploy: runDeploy, status: runStatus, new: runNew, check: runCheck, carry: runCarry };
 const databaseUrl = () => process.env.DATABASE_URL?.trim() || 'file:./data/stillroom.db';
 
 async function runDeploy() {
@@ -39,6 +41,12 @@ async function runCheck() {
     } else console.log(`${provider}: the migrations lead to the schema`);
   }
   return code;
+}
+
+async function runCarry(from = databaseUrl(), to = '') {
+  const carried = await carry(from, to, console.log);
+  const rows = Object.values(carried).reduce((sum, n) => sum + n, 0);
+  console.log(`${rows} rows carried over. Start with DATABASE_URL set to the new database; the file is as it was.`);
 }
 
 async function main([command = '', ...rest]) {

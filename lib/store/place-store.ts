@@ -1,16 +1,19 @@
 /** Places and what stands in them. */
 import type { PlainDate } from '#lib/units/plain-date.ts';
+import type { Prisma } from '#prisma/generated/sqlite/client.ts';
 import type { Db, Tx } from './database/open-database.ts';
 import type { Canner, Crop, Kitchen, Place, PlaceSettings, StoreRoom } from './place.ts';
 
+const BY_CODE = { orderBy: { code: 'asc' } } as const;
+/** Everything in an order of its own: the two databases give rows of no order differently. */
 const WHOLE_PLACE = {
-  kitchens: { include: { burners: true, pans: true, canners: true, dryers: true }, orderBy: { code: 'asc' } },
-  rooms: { orderBy: { code: 'asc' } },
-  containers: { orderBy: { code: 'asc' } },
-  jarKinds: { orderBy: { fillMl: 'asc' } },
-  people: { orderBy: { code: 'asc' } },
-  crops: { include: { plantings: { orderBy: { code: 'asc' } } }, orderBy: { windowFrom: 'asc' } },
-} as const;
+  kitchens: { include: { burners: BY_CODE, pans: BY_CODE, canners: BY_CODE, dryers: BY_CODE }, ...BY_CODE },
+  rooms: BY_CODE,
+  containers: BY_CODE,
+  jarKinds: { orderBy: [{ fillMl: 'asc' }, { code: 'asc' }] },
+  people: BY_CODE,
+  crops: { include: { plantings: BY_CODE }, orderBy: [{ windowFrom: 'asc' }, { code: 'asc' }] },
+} satisfies Prisma.PlaceInclude;
 
 /** The place with everything in it, or null. */
 export async function loadPlace(db: Db | Tx, id: string): Promise<Place | null> {
