@@ -1,3 +1,4 @@
+import type { FieldShown } from '#lib/forms/fittings.ts';
 import { Button } from './button.tsx';
 import { Field } from './field.tsx';
 import styles from './fitting-form.module.css';
@@ -6,32 +7,24 @@ import { Problem } from './problem.tsx';
 import { Tray } from './tray.tsx';
 
 export type FittingFormProps = {
-  fields: readonly {
-    name: string;
-    label: string;
-    hint: string | null;
-    as: 'word' | 'number' | 'choice' | 'tick';
-    unit: string | null;
-    required: boolean;
-    options: readonly { value: string; label: string }[];
-    text: string;
-  }[];
+  fields: readonly FieldShown[];
   /** Kept with the form: which fitting it is. */
   hidden: Readonly<Record<string, string>>;
-  isNew: boolean;
   keep: FormAction;
-  drop: FormAction;
+  /** Null where there is nothing to take away. */
+  drop: FormAction | null;
+  button: string;
   ids: { keep: string; drop: string };
   refused: string | null;
 };
 
 /** One thing a place is fitted with: its figures, and the way to take it off the list. */
-export function FittingForm({ fields, hidden, isNew, keep, drop, ids, refused }: FittingFormProps) {
+export function FittingForm({ fields, hidden, keep, drop, button, ids, refused }: FittingFormProps) {
   const address = Object.entries(hidden).map(([k, v]) => <input key={k} type="hidden" name={k} value={v} />);
   return (
     <>
       {refused ? <Problem title="Not changed">{refused}</Problem> : null}
-      <Tray title={isNew ? 'What is it like?' : 'Its figures'}>
+      <Tray title="Figures">
         <form action={keep} className={styles.form}>
           <input type="hidden" name="id" value={ids.keep} />
           {address}
@@ -56,10 +49,10 @@ export function FittingForm({ fields, hidden, isNew, keep, drop, ids, refused }:
               />
             ),
           )}
-          <Button>{isNew ? 'Add it' : 'Keep the change'}</Button>
+          <Button>{button}</Button>
         </form>
       </Tray>
-      {isNew ? null : (
+      {drop === null ? null : (
         <form action={drop}>
           <input type="hidden" name="id" value={ids.drop} />
           {address}

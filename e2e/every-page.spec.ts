@@ -16,6 +16,7 @@ const PAGES = [
   '/trace?code=damson',
   '/place',
   '/place/pan/pan-10?kitchen=home',
+  '/place/habits',
   '/trust',
   '/recipes',
   '/recipes/damson-jam',

@@ -26,8 +26,8 @@ export type StoreKind = (typeof STORE_KINDS)[number];
 
 export type FieldSpec = { name: string; label: string; hint?: string } & (
   | { as: 'word'; longest: number }
-  /** `per` stored units to one asked for: 1000 mL to the litre. */
-  | { as: 'number'; unit: string; per: number; min: number; max: number; optional?: true }
+  /** `per` stored units to one asked for: 1000 mL to the litre. Stored whole, but for a share, which is kept as a fraction. */
+  | { as: 'number'; unit: string; per: number; min: number; max: number; optional?: true; share?: true }
   | { as: 'choice'; options: readonly { value: string; label: string }[] }
   | { as: 'tick' }
 );
@@ -47,6 +47,32 @@ const amount = (
   [min, max]: readonly [number, number],
   more: { hint?: string; optional?: true } = {},
 ): FieldSpec => ({ name, label, as: 'number', unit, per, min, max, ...more });
+
+const share = (name: string, label: string, hint?: string): FieldSpec => ({
+  name,
+  label,
+  as: 'number',
+  unit: '%',
+  per: 0.01,
+  min: 0,
+  max: 100,
+  share: true,
+  ...(hint ? { hint } : {}),
+});
+
+/** What the household reckons with until its own records teach better; every one is a habit or an estimate, none a published figure. */
+export const HABIT_FIELDS: readonly FieldSpec[] = [
+  amount('panLossG', 'Left on pan and tools, a batch', 'g', 1, [0, 2000], {
+    hint: 'An estimate is 60 to 150 g. Weighed batches replace it',
+  }),
+  share('invertedShare', 'Sugar inverted while it cooks', 'An estimate is 30 %: each gram of it weighs 5 % more'),
+  share('lidMargin', 'Lids bought beyond the fills planned'),
+  share('breakage', 'Jars broken in a year'),
+  share('reserve', 'Jars kept in reserve'),
+  share('jarsBack.eaten', 'Glass that comes back: eaten here'),
+  share('jarsBack.given', 'Glass that comes back: given away'),
+  share('jarsBack.sold', 'Glass that comes back: sold'),
+];
 
 const SHELVES: readonly FieldSpec[] = [
   amount('bays', 'Bays side by side', '', 1, [1, 60]),
@@ -190,13 +216,41 @@ function schemaOf(f: FieldSpec): z.ZodType<string | number | boolean | null> {
         .refine((v) => f.options.some((o) => o.value === v), `${f.label.toLowerCase()}: choose one of the list`)
         .transform((v) => v || null);
     case 'number': {
-      const typed = number({ what: f.label.toLowerCase(), min: f.min, max: f.max }).transform((n) =>
-        Math.round(n * f.per),
-      );
+      const asked = number({ what: f.label.toLowerCase(), min: f.min, max: f.max });
+      const typed = asked.transform((n) => (f.share ? n * f.per : Math.round(n * f.per)));
       return f.optional ? optional(typed) : typed;
     }
   }
 }
+
+/** A field as a form shows it: how it is asked, and what stands in it. */
+export interface FieldShown {
+  name: string;
+  label: string;
+  hint: string | null;
+  as: FieldSpec['as'];
+  unit: string | null;
+  required: boolean;
+  options: readonly { value: string; label: string }[];
+  text: string;
+}
+
+/** The fields with what is stored in them, or with what was typed into a form that was refused. */
+export const fieldsShown = (
+  fields: readonly FieldSpec[],
+  stored: FittingValues,
+  typed: Readonly<Record<string, string | undefined>>,
+): FieldShown[] =>
+  fields.map((f) => ({
+    name: f.name,
+    label: f.label,
+    hint: f.hint ?? null,
+    as: f.as,
+    unit: f.as === 'number' && f.unit ? f.unit : null,
+    required: f.as === 'word' || (f.as === 'number' && !f.optional),
+    options: f.as === 'choice' ? f.options : [],
+    text: typed.refused ? (typed[f.name] ?? '') : shownText(f, stored[f.name]),
+  }));
 
 /** What a field shows of a stored value, in the unit that is asked for. */
 export function shownText(f: FieldSpec, stored: string | number | boolean | null | undefined): string {

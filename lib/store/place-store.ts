@@ -53,6 +53,12 @@ export async function setPlaceDay(
   await tx.place.update({ where: { id }, data: { day, settings: { ...(settings as object), clock } } });
 }
 
+/** Keeps these of the household's constants, the others as they were. */
+export async function saveSettings(tx: Tx, id: string, kept: Partial<PlaceSettings>): Promise<void> {
+  const { settings } = await tx.place.findUniqueOrThrow({ where: { id }, select: { settings: true } });
+  await tx.place.update({ where: { id }, data: { settings: { ...(settings as object), ...kept } } });
+}
+
 /**
  * Lets one writer at a time into a place until its transaction ends: PostgreSQL runs transactions side by side, and two
  * that read the same jars would both take them. SQLite has one writer anyway.

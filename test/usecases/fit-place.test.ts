@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import type { FittingKind, FittingValues } from '#lib/forms/fittings.ts';
+import { type FittingKind, type FittingValues, fittingForm, HABIT_FIELDS, shownText } from '#lib/forms/fittings.ts';
 import type { Db } from '#lib/store/database/open-database.ts';
 import { receive } from '#lib/usecases/change-place.ts';
 import { type Context, openContext } from '#lib/usecases/context.ts';
 import { dropFitting, type FittingAddress, fittingAddress, keepFitting, readFitting } from '#lib/usecases/fit-place.ts';
+import { habitsOf, keepHabits } from '#lib/usecases/keep-habits.ts';
 import { openOwnPlace } from '#lib/usecases/open-places.ts';
 import { forEachDatabase } from '#test/support/database.ts';
 import { doneOf, refusalOf } from '#test/support/demo-database.ts';
@@ -124,6 +125,22 @@ forEachDatabase((_name, open) => {
           canning: true,
         }),
       ).toMatch(/no minutes are printed for another/);
+    });
+
+    it('keeps the house’s habits, shares as fractions, and starts a place of one’s own with losses', async () => {
+      const db = await ours();
+      const before = habitsOf(await contextOf(db));
+      expect(before).toMatchObject({ panLossG: 100, invertedShare: 0.3, 'jarsBack.given': 0.4 });
+      const typed = {
+        ...Object.fromEntries(HABIT_FIELDS.map((f) => [f.name, shownText(f, before[f.name])])),
+        breakage: '2.5',
+      };
+      const values = fittingForm(HABIT_FIELDS).parse(typed);
+      doneOf(await keepHabits(await contextOf(db), { id: 'habits-1', values }));
+      const settings = (await contextOf(db)).place.settings;
+      expect(settings.breakage).toBeCloseTo(0.025, 12);
+      expect(settings.jarsBack).toEqual({ eaten: 1, given: 0.4, sold: 0.15 });
+      expect(settings.dayEndsAt).toBe('04:00');
     });
 
     it('keeps a store that lots stand in', async () => {

@@ -3,7 +3,7 @@ import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
 import { AnswerHeading } from '#components/answer-heading.tsx';
 import { FittingForm } from '#components/fitting-form.tsx';
-import { shownText } from '#lib/forms/fittings.ts';
+import { fieldsShown } from '#lib/forms/fittings.ts';
 import { fittingAddress, readFitting } from '#lib/usecases/fit-place.ts';
 import { placeContext } from '../../../../place-context.ts';
 import { drop, keep } from './actions.ts';
@@ -32,26 +32,17 @@ export default async function FittingPage({
         }
       />
       <FittingForm
-        fields={view.fields.map((f) => ({
-          name: f.name,
-          label: f.label,
-          hint: f.hint ?? null,
-          as: f.as,
-          unit: f.as === 'number' && f.unit ? f.unit : null,
-          required: f.as === 'word' || (f.as === 'number' && !f.optional),
-          options: f.as === 'choice' ? f.options : [],
-          text: typed.refused ? (typed[f.name] ?? '') : shownText(f, view.stored[f.name]),
-        }))}
+        fields={fieldsShown(view.fields, view.stored, typed)}
         hidden={{
           kind: view.kind,
           code: view.code,
           ...(view.kitchen ? { kitchen: view.kitchen } : {}),
           ...(view.storeKind ? { as: view.storeKind } : {}),
         }}
-        isNew={view.code === 'new'}
         keep={keep}
-        drop={drop}
+        drop={view.code === 'new' ? null : drop}
         ids={{ keep: randomUUID(), drop: randomUUID() }}
+        button={view.code === 'new' ? 'Add it' : 'Keep the change'}
         refused={typed.refused ?? null}
       />
       <p>
