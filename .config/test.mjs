@@ -8,6 +8,7 @@ import { cacheFolder, inProject } from './environment.mjs';
 import { freePort } from './free-port.mjs';
 import { programsFolder, startPostgresql } from './postgresql.mjs';
 import { runNode } from './run-program.mjs';
+import { findSolvers } from './solvers.mjs';
 import { makeSteps } from './steps.mjs';
 import { countsLine, playwrightCounts, sumCounts, vitestCounts } from './test-counts.mjs';
 
@@ -47,6 +48,7 @@ async function main() {
     () => check(['prisma/migrate.mjs', 'check'], 'Write the missing migration as named above.'),
     { needs },
   );
+  await step('Other solvers', () => findSolvers(say), { needs });
   await step('Tests', tests, { needs });
   await step('Build', async () => ((await ensureBuilt(say)) ? '' : 'Up to date.'), { needs });
   await step('Chromium', async () => (chromium = await findChromium(say)), { needs });
