@@ -10,7 +10,7 @@ const LADDER = {
   labels: ['units', 'reference', 'batch', 'ledger'],
   forms: ['units', 'reference'],
   demo: ['units', 'reference', 'science', 'batch', 'ledger'],
-  store: ['units', 'batch', 'ledger', 'plan'],
+  store: ['units', 'reference', 'batch', 'ledger', 'plan'],
   usecases: [
     'units',
     'reference',

@@ -1,7 +1,9 @@
 /** Places and what stands in them. */
+import type { OwnFigures } from '#lib/reference/recipes/own-recipe.ts';
 import type { PlainDate } from '#lib/units/plain-date.ts';
 import type { Prisma } from '#prisma/generated/sqlite/client.ts';
 import type { Db, Tx } from './database/open-database.ts';
+import { saveOwnRecipe } from './own-recipe-store.ts';
 import type { Canner, Crop, Kitchen, Place, PlaceSettings, StoreRoom } from './place.ts';
 
 const BY_CODE = { orderBy: { code: 'asc' } } as const;
@@ -12,6 +14,7 @@ const WHOLE_PLACE = {
   containers: BY_CODE,
   jarKinds: { orderBy: [{ fillMl: 'asc' }, { code: 'asc' }] },
   people: BY_CODE,
+  recipes: { orderBy: [{ code: 'asc' }, { version: 'asc' }] },
   crops: { include: { plantings: BY_CODE }, orderBy: [{ windowFrom: 'asc' }, { code: 'asc' }] },
 } satisfies Prisma.PlaceInclude;
 
@@ -19,8 +22,16 @@ const WHOLE_PLACE = {
 export async function loadPlace(db: Db | Tx, id: string): Promise<Place | null> {
   const row = await db.place.findUnique({ where: { id }, include: WHOLE_PLACE });
   if (!row) return null;
+  const { recipes, ...place } = row;
   return {
-    ...row,
+    ...place,
+    ownRecipes: recipes.map(({ recipeId, code, version, retired, figures }) => ({
+      recipeId,
+      code,
+      version,
+      retired,
+      figures: figures as unknown as OwnFigures,
+    })),
     day: row.day as PlainDate | null,
     settings: row.settings as unknown as PlaceSettings,
     kitchens: row.kitchens.map(
@@ -65,11 +76,11 @@ export async function saveSettings(tx: Tx, id: string, kept: Partial<PlaceSettin
  */
 export const lockPlace = (tx: Tx, id: string): Promise<unknown> => tx.place.updateMany({ where: { id }, data: { id } });
 
-export type NewPlace = Omit<Place, 'kitchens' | 'crops'> & { kitchens: Kitchen[]; crops: Crop[] };
+export type NewPlace = Omit<Place, 'ownRecipes'> & Partial<Pick<Place, 'ownRecipes'>>;
 
 /** Writes a whole place, empty of records. */
 export async function createPlace(tx: Tx, place: NewPlace): Promise<void> {
-  const { kitchens, rooms, containers, jarKinds, people, crops, settings, ...own } = place;
+  const { kitchens, rooms, containers, jarKinds, people, crops, settings, ownRecipes = [], ...own } = place;
   await tx.place.create({ data: { ...own, settings: settings as object } });
   const placeId = place.id;
   for (const { burners, pans, canners, dryers, ...kitchen } of kitchens) {
@@ -91,6 +102,7 @@ export async function createPlace(tx: Tx, place: NewPlace): Promise<void> {
   await tx.jarKind.createMany({ data: jarKinds.map((j) => ({ ...j, placeId })) });
   await tx.person.createMany({ data: people.map((p) => ({ ...p, placeId })) });
   await tx.crop.createMany({ data: crops.map(({ plantings: _, ...c }) => ({ ...c, placeId })) });
+  for (const recipe of ownRecipes) await saveOwnRecipe(tx, placeId, recipe);
   await tx.planting.createMany({
     data: crops.flatMap((c) =>
       c.plantings.map((p) => ({ ...p, id: `${placeId}:planting:${p.code}`, placeId, cropId: c.id })),
@@ -109,6 +121,7 @@ export async function removePlace(tx: Tx, id: string): Promise<void> {
   await tx.plan.deleteMany(at);
   await tx.forecast.deleteMany(at);
   await tx.useRate.deleteMany(at);
+  await tx.ownRecipe.deleteMany(at);
   await tx.planting.deleteMany(at);
   await tx.crop.deleteMany(at);
   await tx.person.deleteMany(at);

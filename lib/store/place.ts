@@ -1,4 +1,5 @@
 /** A place as the rest of the program sees it: plain values, no rows of the database. */
+import type { OwnFigures } from '#lib/reference/recipes/own-recipe.ts';
 import type { PlainDate } from '#lib/units/plain-date.ts';
 
 export interface Place {
@@ -15,6 +16,18 @@ export interface Place {
   jarKinds: JarKind[];
   people: Person[];
   crops: Crop[];
+  /** Every version of the recipes the household wrote, oldest first. */
+  ownRecipes: OwnRecipe[];
+}
+
+/** One version of a recipe the household wrote. */
+export interface OwnRecipe {
+  /** Id in batches, lines and addresses. */
+  recipeId: string;
+  code: string;
+  version: number;
+  retired: boolean;
+  figures: OwnFigures;
 }
 
 /** The household's own constants, each one a figure it may overrule. */

@@ -8,7 +8,6 @@ import { type Act, childId, type Entry, isRefusal, type Refusal } from '#lib/led
 import type { HeldLot } from '#lib/ledger/lot.ts';
 import { newLot, worstGrade } from '#lib/ledger/lot.ts';
 import { setAsideCode } from '#lib/ledger/lot-code.ts';
-import { recipeOf } from '#lib/reference/recipes/recipe-book.ts';
 import { batchOfCode, loadBatches } from '#lib/store/batch-store.ts';
 import type { Tx } from '#lib/store/database/open-database.ts';
 import { loadLots, movementsOf, type Written, writeAct } from '#lib/store/ledger-store.ts';
@@ -19,6 +18,7 @@ import { actOf } from './act-of.ts';
 import type { Context } from './context.ts';
 import { sheetOf } from './frozen-sheet.ts';
 import { holdAtFilling, PROCESS_HOLD, withHold } from './ph-hold.ts';
+import { recordedRecipe } from './recipes-here.ts';
 
 export interface Told {
   said: string;
@@ -81,7 +81,7 @@ export interface FillInput {
 export const fillBatch = (ctx: Context, input: FillInput): Promise<Written<Told>> =>
   onBatch(ctx, input.id, input.code, ['cooking'], async (tx, batch) => {
     const sheet = sheetOf(batch);
-    const recipe = recipeOf(batch.recipeId);
+    const recipe = recordedRecipe(ctx.place, batch.recipeId);
     const act = actOf(ctx, input.id, 'fill', { ...input });
     const panG = (await loadLots(tx, ctx.place.id, { ids: [panLotId(batch.id)] }))[0]?.onHand ?? 0;
     const glass = ctx.place.jarKinds.find((k) => k.code === sheet.jarKind && k.canning);

@@ -2,12 +2,12 @@
 import { storageClass } from '#lib/batch/gate.ts';
 import type { JarSize } from '#lib/reference/jar-sizes.ts';
 import type { Recipe } from '#lib/reference/recipes/recipe.ts';
-import { RECIPES } from '#lib/reference/recipes/recipe-book.ts';
 import { loadLots } from '#lib/store/ledger-store.ts';
 import { mainKitchen } from '#lib/store/place.ts';
 import { feet } from '#lib/units/convert.ts';
 import type { Context } from './context.ts';
 import { placeOf } from './plan-recipes.ts';
+import { recipesHere } from './recipes-here.ts';
 
 export interface RecipeChoice {
   id: string;
@@ -38,7 +38,7 @@ export async function readChooser(ctx: Context, lotIds: readonly string[]): Prom
   const chosen = lots.filter((l) => lotIds.includes(l.id));
   const foods = new Set(chosen.map((l) => l.foodId));
   const kitchen = mainKitchen(ctx.place);
-  const fitting = RECIPES.filter(
+  const fitting = recipesHere(ctx.place).filter(
     (r) =>
       foods.size > 0 &&
       r.fruits.some((p) => p.share.low > 0 && p.foodIds.some((id) => foods.has(id))) &&

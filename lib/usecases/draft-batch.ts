@@ -8,7 +8,6 @@ import type { HeldLot } from '#lib/ledger/lot.ts';
 import { type JarSize, jarSizeOf } from '#lib/reference/jar-sizes.ts';
 import type { DoseItem } from '#lib/reference/recipes/dose-items.ts';
 import type { Recipe } from '#lib/reference/recipes/recipe.ts';
-import { recipeOf } from '#lib/reference/recipes/recipe-book.ts';
 import { readingsOf } from '#lib/store/batch-store.ts';
 import type { Db, Tx } from '#lib/store/database/open-database.ts';
 import { loadLots } from '#lib/store/ledger-store.ts';
@@ -18,6 +17,7 @@ import { splitWhole } from '#lib/units/split.ts';
 import type { BatchAsk } from './batch-ask.ts';
 import type { Context } from './context.ts';
 import { type LearntFigures, learntFigures } from './learn-figures.ts';
+import { recipeHere } from './recipes-here.ts';
 
 export interface Draft {
   recipe: Recipe;
@@ -49,7 +49,8 @@ export const inStockUnit = (item: DoseItem, grams: number): number =>
   item === 'lemon-juice-bottled' ? Math.round(grams / LEMON_G_PER_ML) : Math.round(grams);
 
 export async function draftBatch(ctx: Context, ask: BatchAsk, tx: Db | Tx = ctx.db): Promise<Draft | Refusal> {
-  const recipe = recipeOf(ask.recipeId);
+  const recipe = recipeHere(ctx.place, ask.recipeId);
+  if (!recipe) return { refused: `"${ask.recipeId}" is not a recipe of this place` };
   const kitchen = ctx.place.kitchens.find((k) => k.id === ask.kitchenId) ?? mainKitchen(ctx.place);
   if (!kitchen) return { refused: 'there is no kitchen on record yet' };
   const drawn = await drawnLots(ctx, ask, tx);

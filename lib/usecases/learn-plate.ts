@@ -4,7 +4,7 @@ import type { BatchRecord, ReadingRecord } from '#lib/ledger/batch-record.ts';
 import type { HeldLot } from '#lib/ledger/lot.ts';
 import { FRUITS } from '#lib/reference/fruits.ts';
 import { doseItem } from '#lib/reference/recipes/dose-items.ts';
-import { recipeOf } from '#lib/reference/recipes/recipe-book.ts';
+import type { Recipe } from '#lib/reference/recipes/recipe.ts';
 import type { PlateSeen } from '#lib/science/learn-powder.ts';
 import { pectinNeed } from '#lib/science/pectin-need.ts';
 import { type PectinItem, pectinSupply } from '#lib/science/pectin-supply.ts';
@@ -12,6 +12,7 @@ import type { FrozenSheet } from './frozen-sheet.ts';
 
 export function plateSeen(
   batch: BatchRecord,
+  recipe: Pick<Recipe, 'extraction'>,
   sheet: FrozenSheet,
   logged: readonly ReadingRecord[],
   lots: readonly HeldLot[],
@@ -33,7 +34,7 @@ export function plateSeen(
     kind: 'HM',
   });
   if (!need.sets) return null;
-  const route = recipeOf(batch.recipeId).extraction ? 'one extraction' : 'pulp stays in';
+  const route = recipe.extraction ? 'one extraction' : 'pulp stays in';
   const own = pectinSupply(fruit.map((f): PectinItem => ({ kind: 'fruit', ...f, route })));
   return {
     plate: Math.max(0, Math.min(2, Math.round(plate.value / 100))) as 0 | 1 | 2,

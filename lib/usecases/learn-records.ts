@@ -14,6 +14,7 @@ import { loadLots } from '#lib/store/ledger-store.ts';
 import type { Context } from './context.ts';
 import { type FrozenSheet, sheetOf } from './frozen-sheet.ts';
 import { plateSeen } from './learn-plate.ts';
+import { recordedRecipe } from './recipes-here.ts';
 
 export interface BatchTaught {
   code: string;
@@ -61,7 +62,7 @@ export async function learnRecords(ctx: Context, db: Db | Tx = ctx.db): Promise<
         ),
         loss: fill ? lossOf(fill) : null,
         inversion: inversionOf(b, sheetOf(b), logged),
-        plate: plateSeen(b, sheetOf(b), logged, lots),
+        plate: plateSeen(b, recordedRecipe(place, b.recipeId), sheetOf(b), logged, lots),
       };
     }),
   };

@@ -11,7 +11,7 @@ import { type Act, childId, type Entry, type Refusal } from '#lib/ledger/entry.t
 import type { HeldLot } from '#lib/ledger/lot.ts';
 import { FRUITS } from '#lib/reference/fruits.ts';
 import { lowAcidRuleOf } from '#lib/reference/low-acid-rules.ts';
-import { RECIPES } from '#lib/reference/recipes/recipe-book.ts';
+import type { Recipe } from '#lib/reference/recipes/recipe.ts';
 import { readingsOf } from '#lib/store/batch-store.ts';
 import type { Tx } from '#lib/store/database/open-database.ts';
 import type { Written } from '#lib/store/ledger-store.ts';
@@ -19,6 +19,7 @@ import { actOf } from './act-of.ts';
 import { jarLotsOf, onBatch, type Told } from './batch-flow.ts';
 import type { Context } from './context.ts';
 import { waitsForPh, withHighPh, withoutPhHold } from './ph-hold.ts';
+import { recipeHere } from './recipes-here.ts';
 
 export interface PhInput {
   id: string;
@@ -78,7 +79,7 @@ interface Taken {
 
 async function takenReading(ctx: Context, tx: Tx, t: Taken): Promise<{ entry: Entry; tell: PhTold } | Refusal> {
   const { act, batch, lots, input } = t;
-  const limit = shelfLimit(batch, lots);
+  const limit = shelfLimit(recipeHere(ctx.place, batch.recipeId), lots);
   const earlier = (await readingsOf(tx, ctx.place.id, { batchId: batch.id, kind: 'ph' })).map((r) => r.value / 100);
   const highest = Math.max(input.pH, ...earlier);
   const tooHigh = highest > limit;
@@ -105,9 +106,9 @@ async function takenReading(ctx: Context, tx: Tx, t: Taken): Promise<{ entry: En
 }
 
 /** The strictest of 4.6 and the rules of the fruit in the batch. */
-export function shelfLimit(batch: BatchRecord, lots: readonly HeldLot[]): number {
+export function shelfLimit(recipe: Recipe | undefined, lots: readonly HeldLot[]): number {
   const foods = new Set([
-    ...(RECIPES.find((r) => r.id === batch.recipeId)?.fruits.flatMap((f) => f.foodIds) ?? []),
+    ...(recipe?.fruits.flatMap((f) => f.foodIds) ?? []),
     ...lots.flatMap((l) => (l.foodId ? [l.foodId] : [])),
   ]);
   const own = [...foods].flatMap((id) => {

@@ -3,7 +3,6 @@ import { daySchedule, type KitchenDay } from '#lib/plan/day-schedule.ts';
 import type { PlanInstance } from '#lib/plan/instance.ts';
 import { batchCount, type Plan } from '#lib/plan/plan.ts';
 import type { RecipeKind } from '#lib/reference/recipes/recipe.ts';
-import { RECIPES } from '#lib/reference/recipes/recipe-book.ts';
 import { type Kitchen, mainKitchen } from '#lib/store/place.ts';
 import { mass } from '#lib/units/format.ts';
 import { addDays, type PlainDate, weekday } from '#lib/units/plain-date.ts';
@@ -12,6 +11,7 @@ import { type PlanAsked, planHref } from './plan-asked.ts';
 import { lotsOfPans, type PanLot } from './plan-draws.ts';
 import { hourOfDay } from './plan-lots.ts';
 import { DRIED_DENSITY, PACK_DENSITY, placeOf } from './plan-recipes.ts';
+import { recipeHere } from './recipes-here.ts';
 
 export interface PlanBatchView {
   id: string;
@@ -113,7 +113,7 @@ export function planDays(ctx: Context, s: Shown): PlanDayView[] {
             finish: minutes(x.toH),
             label: `${titleOf(s.p, x.recipe)}: ${x.step === 'can' ? 'canner' : x.step}`,
             foodId: foodOf(ctx, s.p, x.recipe),
-            product: RECIPES.find((r) => r.id === x.recipe)?.kind ?? 'jam',
+            product: recipeHere(ctx.place, x.recipe)?.kind ?? 'jam',
           })),
       },
     ];
@@ -149,7 +149,7 @@ function batchesOf(ctx: Context, s: Shown, at: { day: number; pans: ReadonlyMap<
   return [...new Set(lines.map((c) => c.recipe))].map((id) => {
     const here = lines.filter((c) => c.recipe === id);
     const recipe = s.p.recipes.find((r) => r.id === id);
-    const kind = RECIPES.find((r) => r.id === id)?.kind ?? 'jam';
+    const kind = recipeHere(ctx.place, id)?.kind ?? 'jam';
     const kg = here.reduce((n, c) => n + c.kg, 0);
     const batches = here.reduce((n, c) => n + batchCount(c), 0);
     const lots = at.pans.get(`${day}|${id}`) ?? [];

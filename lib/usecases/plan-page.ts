@@ -1,5 +1,5 @@
 /** The plan page: the answer, the plans side by side, and one of them day by day. Reads only. */
-import { RECIPES } from '#lib/reference/recipes/recipe-book.ts';
+
 import { loadLots } from '#lib/store/ledger-store.ts';
 import { addDays, shortDate } from '#lib/units/plain-date.ts';
 import type { Context } from './context.ts';
@@ -8,6 +8,7 @@ import { type PlanDayView, type PlanTrackView, planDays, planTracks } from './pl
 import { NOTHING_LOST_KG, type PlanFacts, planFacts } from './plan-facts.ts';
 import { FIRST_SECONDS, type JobReport, jobReport } from './plan-jobs.ts';
 import { HORIZON, type Proposal, planId, proposePlan } from './propose-plan.ts';
+import { recipeHere } from './recipes-here.ts';
 
 export interface PlanCardView {
   which: 'found' | 'by-hand';
@@ -68,11 +69,11 @@ export async function readPlanPage(ctx: Context, typed: Record<string, unknown>)
       asked: {
         hours: asked.hours === null ? '' : String(asked.hours),
         keep: asked.keep.map((k) => ({
-          label: `${titleOf(k.recipe)}, ${shortDate(k.day)}`,
+          label: `${titleOf(ctx, k.recipe)}, ${shortDate(k.day)}`,
           href: planHref({ ...asked, keep: asked.keep.filter((x) => x !== k) }),
         })),
         without: asked.without.map((w) => ({
-          label: titleOf(w),
+          label: titleOf(ctx, w),
           href: planHref({ ...asked, without: asked.without.filter((x) => x !== w) }),
         })),
       },
@@ -103,7 +104,7 @@ export async function readPlanPage(ctx: Context, typed: Record<string, unknown>)
   };
 }
 
-const titleOf = (recipe: string): string => RECIPES.find((r) => r.id === recipe)?.title ?? recipe;
+const titleOf = (ctx: Context, recipe: string): string => recipeHere(ctx.place, recipe)?.title ?? recipe;
 
 function cardsOf(ctx: Context, p: Proposal, o: { asked: PlanAsked; show: 'found' | 'by-hand' }) {
   const byHandWorth = p.byHand.check.worth.total;
@@ -152,7 +153,7 @@ function answerOf(c: PlanCardView, searched: boolean): string {
 const clashesOf = (ctx: Context, f: Pick<PlanFacts, 'clashes'>): string[] =>
   f.clashes.map((c) => {
     const on = c.day === null ? '' : ` on ${shortDate(dayAt(ctx, c.day))}`;
-    const title = titleOf(c.ids[0] ?? '');
+    const title = titleOf(ctx, c.ids[0] ?? '');
     if (c.rule === 'pin') return `${title}${on}: ${c.room} to be kept, ${c.used} can be made`;
     if (c.rule === 'least batch')
       return `${title}${on}: ${c.used.toFixed(2)} kg of fruit for batches that need ${c.room.toFixed(2)} kg at least`;

@@ -2,11 +2,11 @@
 import { storageClass } from '#lib/batch/gate.ts';
 import type { JarSize } from '#lib/reference/jar-sizes.ts';
 import type { Recipe } from '#lib/reference/recipes/recipe.ts';
-import { RECIPES } from '#lib/reference/recipes/recipe-book.ts';
 import type { Kitchen } from '#lib/store/place.ts';
 import { feet } from '#lib/units/convert.ts';
 import type { Context } from './context.ts';
 import { placeOf, planRecipe, type RecipePlan } from './plan-recipes.ts';
+import { recipesHere } from './recipes-here.ts';
 
 export interface Making {
   crops: readonly { id: string; foodId: string }[];
@@ -20,7 +20,8 @@ export interface Making {
 /** Recipes whose fruit is there and which the gate lets out by some way, at this kitchen's altitude: the household's own lines first. */
 export function recipesFor(ctx: Context, m: Making): RecipePlan[] {
   const uses = (r: Recipe) => m.used.get(r.id) ?? 0;
-  const open = RECIPES.filter((r) => !m.without.includes(r.id))
+  const open = recipesHere(ctx.place)
+    .filter((r) => !m.without.includes(r.id))
     .map((recipe) => ({ recipe, crops: cropsFor(recipe, m.crops, feet(m.kitchen.altitudeM)) }))
     .filter((x) => x.crops.length > 0);
   const alike = (a: Recipe, b: Recipe) => a.kind === b.kind && a.fruits[0]?.foodIds[0] === b.fruits[0]?.foodIds[0];

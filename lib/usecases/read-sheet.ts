@@ -1,7 +1,6 @@
 /** The sheet page: what was typed into the address, worked out. */
 import { BATCH_LISTS, batchAskForm } from '#lib/forms/batch.ts';
 import { isRefusal, type Refusal } from '#lib/ledger/entry.ts';
-import { RECIPES } from '#lib/reference/recipes/recipe-book.ts';
 import { counted, kilograms } from '#lib/units/format.ts';
 import { batchAskOf } from './batch-ask-of-form.ts';
 import type { Context } from './context.ts';
@@ -48,8 +47,6 @@ export async function readSheet(ctx: Context, typed: Typed): Promise<SheetView |
     ...lists,
   });
   if (!parsed.success) return { refused: parsed.error.issues.map((i) => i.message).join('; ') };
-  if (!RECIPES.some((r) => r.id === parsed.data.recipe))
-    return { refused: `"${parsed.data.recipe}" is not in the book` };
   const draft = await draftBatch(ctx, batchAskOf(parsed.data));
   if (isRefusal(draft)) return draft;
   const view = draftView(draft);

@@ -4,12 +4,12 @@ import { JAR_SIZES, type JarSize, jarSizeOf } from '#lib/reference/jar-sizes.ts'
 import { type ProcessTime, processTime } from '#lib/reference/process-times.ts';
 import { DOSE_ITEMS } from '#lib/reference/recipes/dose-items.ts';
 import type { Dose, Recipe } from '#lib/reference/recipes/recipe.ts';
-import { RECIPES } from '#lib/reference/recipes/recipe-book.ts';
 import { SOURCES } from '#lib/reference/sources.ts';
 import { mainKitchen } from '#lib/store/place.ts';
 import { feet } from '#lib/units/convert.ts';
 import { choiceOf } from './choose-recipe.ts';
 import type { Context } from './context.ts';
+import { recipeHere } from './recipes-here.ts';
 
 export interface RecipePageView {
   title: string;
@@ -31,7 +31,7 @@ export interface RecipePageView {
 
 /** The page of a recipe, or null when the book has none of that id or the place has no kitchen. */
 export function readRecipePage(ctx: Context, id: string): RecipePageView | null {
-  const recipe = RECIPES.find((r) => r.id === id);
+  const recipe = recipeHere(ctx.place, id);
   const kitchen = mainKitchen(ctx.place);
   if (!recipe || !kitchen) return null;
   const choice = choiceOf(recipe, recipe.fruits[0]?.foodIds[0] ?? '', feet(kitchen.altitudeM));

@@ -1,7 +1,6 @@
 /** What one more batch of a line takes and gives: from the place's own batches, else from the recipe book, else unknown. */
 
 import type { Recipe, RecipeKind } from '#lib/reference/recipes/recipe.ts';
-import { RECIPES } from '#lib/reference/recipes/recipe-book.ts';
 import { litresPerKg } from './plan-recipes.ts';
 import type { MadeBatch, SeasonLine } from './season-lines.ts';
 import type { FruitPool } from './season-pools.ts';
@@ -51,8 +50,12 @@ const BOOK_BATCH_JARS = 7;
 
 const NOTHING = { pool: -1, kgPerJar: 0, sugarKgPerJar: 0, jarsPerBatch: 1, hoursPerBatch: 0 };
 
-export function lineMaking(line: SeasonLine, pools: readonly FruitPool[], fillMl: number): LineMaking {
-  const recipe = RECIPES.find((r) => r.id === line.recipeId) ?? null;
+export function lineMaking(
+  line: SeasonLine,
+  recipe: Recipe | null,
+  pools: readonly FruitPool[],
+  fillMl: number,
+): LineMaking {
   const value = recipe ? (VALUE[recipe.kind] ?? OTHER_VALUE) : OTHER_VALUE;
   const own = fromBatches(line, pools, recipe);
   if (own) return { ...own, value };

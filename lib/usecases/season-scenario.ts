@@ -3,6 +3,7 @@ import type { Taste } from '#lib/forecast/batch-worth.ts';
 import type { Intention, Lot, PlannedBatch, ProductSpec, Scenario } from '#lib/forecast/scenario.ts';
 import { addDays, daysBetween, type PlainDate } from '#lib/units/plain-date.ts';
 import { lineSlug } from './read-pantry.ts';
+import { recipeHere } from './recipes-here.ts';
 import { type SeasonCrop, seasonCrops } from './season-crops.ts';
 import { type SeasonLine, seasonLines } from './season-lines.ts';
 import { HOUR_VALUE, type LineMaking, lineMaking, WASTE_VALUE } from './season-making.ts';
@@ -83,7 +84,12 @@ export function seasonInput(s: SeasonSnapshot): ForecastInput {
   const known = lines.map((line) => ({
     line,
     use: lineUse({ weeks: line.weeks, calendar, stated: statedRate(s, line), usual, back: s.place.settings.jarsBack }),
-    making: lineMaking(line, pools, jarKind(s, line.item)?.fillMl ?? 500),
+    making: lineMaking(
+      line,
+      recipeHere(s.place, line.recipeId ?? '') ?? null,
+      pools,
+      jarKind(s, line.item)?.fillMl ?? 500,
+    ),
   }));
   const scenario: Scenario = {
     weeks: SEASON_WEEKS,

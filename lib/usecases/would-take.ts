@@ -2,17 +2,17 @@
 
 import type { Grade } from '#lib/ledger/lot.ts';
 import type { Recipe } from '#lib/reference/recipes/recipe.ts';
-import { RECIPES } from '#lib/reference/recipes/recipe-book.ts';
 import { counted, duration } from '#lib/units/format.ts';
 import type { Context } from './context.ts';
 import { litresPerKg, placeOf } from './plan-recipes.ts';
+import { recipesHere } from './recipes-here.ts';
 
 /** In this order of use: what most households make first of a soft fruit. Common practice. */
 const KINDS: readonly Recipe['kind'][] = ['jam', 'jelly', 'butter', 'sauce', 'whole-fruit', 'juice', 'dried'];
 
 /** "about 12 half-pints of damson jam, 1 h 30 min at the stove; or 5 packs in the freezer"; null when the book has nothing for it. */
 export function wouldTake(ctx: Context, foodId: string, grade: Grade, grams: number): string | null {
-  const fits = RECIPES.filter(
+  const fits = recipesHere(ctx.place).filter(
     (r) =>
       r.fruits[0]?.foodIds.includes(foodId) &&
       r.fruits.filter((p) => p.share.low > 0).length === 1 &&

@@ -1,0 +1,14 @@
+-- CreateTable
+CREATE TABLE "OwnRecipe" (
+    "id" TEXT NOT NULL PRIMARY KEY,
+    "placeId" TEXT NOT NULL,
+    "recipeId" TEXT NOT NULL,
+    "code" TEXT NOT NULL,
+    "version" INTEGER NOT NULL,
+    "retired" BOOLEAN NOT NULL DEFAULT false,
+    "figures" JSONB NOT NULL,
+    CONSTRAINT "OwnRecipe_placeId_fkey" FOREIGN KEY ("placeId") REFERENCES "Place" ("id") ON DELETE RESTRICT ON UPDATE CASCADE
+);
+
+-- CreateIndex
+CREATE UNIQUE INDEX "OwnRecipe_placeId_code_version_key" ON "OwnRecipe"("placeId", "code", "version");
