@@ -176,7 +176,8 @@ export function PlaceTrays({ view, items, actions, ids, id, typed, said, refused
       </TrayTable>
       <p className={styles.add}>
         <a href="/place/kitchen/new">Add a kitchen</a>
-        <a href="/place/habits">How this house works: losses, margins, glass that comes back</a>
+        <a href="/place/house/habits">How this house works</a>
+        <a href="/place/house/prices">What bought goods cost</a>
       </p>
       <Tray title="Crops and rows">
         <DataTable

@@ -74,6 +74,31 @@ export const HABIT_FIELDS: readonly FieldSpec[] = [
   share('jarsBack.sold', 'Glass that comes back: sold'),
 ];
 
+const price = (name: string, label: string, of: string, per: number): FieldSpec => ({
+  name: `prices.${name}`,
+  label: `${label}, ${of}`,
+  as: 'number',
+  unit: '',
+  per,
+  min: 0,
+  max: 1000,
+  optional: true,
+  share: true,
+});
+/** Grams of a litre of bottled lemon juice: 244 g a US cup (USDA SR26). */
+const LEMON_G_PER_L = 244 / 0.2365882365;
+
+/** What bought goods cost; kept in hundredths of the money by the kilogram, lids by the piece. */
+export const PRICE_FIELDS: readonly FieldSpec[] = [
+  { name: 'prices.currency', label: 'Money', hint: '“£”, “€”, “kr”', as: 'word', longest: 4 },
+  price('sugar', 'Sugar', 'a kilogram', 100),
+  price('lemon-juice-bottled', 'Bottled lemon juice', 'a litre', (100 * 1000) / LEMON_G_PER_L),
+  price('citric-acid', 'Citric acid', '100 g', 1000),
+  price('pectin-powder', 'Bought pectin powder', '100 g', 1000),
+  price('pectin-low-methoxyl', 'Bought low-sugar pectin', '100 g', 1000),
+  price('perLid', 'Lids', 'each', 100),
+];
+
 const SHELVES: readonly FieldSpec[] = [
   amount('bays', 'Bays side by side', '', 1, [1, 60]),
   amount('shelvesPerBay', 'Shelves in each bay', '', 1, [1, 20]),

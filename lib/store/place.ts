@@ -1,4 +1,5 @@
 /** A place as the rest of the program sees it: plain values, no rows of the database. */
+import type { DoseItem } from '#lib/reference/recipes/dose-items.ts';
 import type { OwnFigures } from '#lib/reference/recipes/own-recipe.ts';
 import type { PlainDate } from '#lib/units/plain-date.ts';
 
@@ -44,6 +45,8 @@ export interface PlaceSettings {
   jarsBack: { eaten: number; given: number; sold: number };
   softCapHours: number;
   dayEndsAt: string;
+  /** What bought goods cost here, in the smallest unit of money; missing until the household says. */
+  prices?: { currency: string; perKg: Partial<Record<DoseItem, number>>; perLid?: number };
   /** The demo's clock: the time its day was set to, and the real instant that was. */
   clock?: { time: string; setAt: string };
 }

@@ -5,16 +5,15 @@ import { type BatchSheet, batchSheet } from '#lib/batch/batch-sheet.ts';
 import type { FruitLot } from '#lib/batch/prepared-fruit.ts';
 import type { Refusal } from '#lib/ledger/entry.ts';
 import type { HeldLot } from '#lib/ledger/lot.ts';
-import { type JarSize, jarSizeOf } from '#lib/reference/jar-sizes.ts';
 import type { DoseItem } from '#lib/reference/recipes/dose-items.ts';
 import type { Recipe } from '#lib/reference/recipes/recipe.ts';
 import { readingsOf } from '#lib/store/batch-store.ts';
 import type { Db, Tx } from '#lib/store/database/open-database.ts';
 import { loadLots } from '#lib/store/ledger-store.ts';
 import { type JarKind, type Kitchen, mainKitchen, type Pan } from '#lib/store/place.ts';
-import { feet } from '#lib/units/convert.ts';
 import { splitWhole } from '#lib/units/split.ts';
 import type { BatchAsk } from './batch-ask.ts';
+import { benchQuestion, jarKindFor, panFor } from './bench-question.ts';
 import type { Context } from './context.ts';
 import { type LearntFigures, learntFigures } from './learn-figures.ts';
 import { recipeHere } from './recipes-here.ts';
@@ -57,9 +56,8 @@ export async function draftBatch(ctx: Context, ask: BatchAsk, tx: Db | Tx = ctx.
   if ('refused' in drawn) return drawn;
   const reading = (await readingsOf(tx, ctx.place.id, { kind: 'water', day: ctx.today, kitchenId: kitchen.id })).at(-1);
   const waterC = ask.waterC ?? (reading ? reading.value / 100 : null);
-  const pan =
-    kitchen.pans.find((p) => p.code === ask.panCode) ?? kitchen.pans.find((p) => p.maxFillPercent !== null) ?? null;
-  const jarKind = jarOf(ctx, recipe, ask.jarKind);
+  const pan = panFor(kitchen, ask.panCode);
+  const jarKind = jarKindFor(ctx, recipe, ask.jarKind);
   const learnt = await learntFigures(ctx, kitchen, pan, tx);
   const question = questionOf(ctx, { ask, recipe, kitchen, pan, jarKind, waterC, learnt, lots: drawn.lots });
   const sheet = batchSheet(question);
@@ -94,15 +92,6 @@ async function drawnLots(ctx: Context, ask: BatchAsk, tx: Db | Tx): Promise<{ lo
   return { lots };
 }
 
-function jarOf(ctx: Context, recipe: Recipe, code: string | null): JarKind | null {
-  const kinds = ctx.place.jarKinds;
-  const asked = kinds.find((k) => k.code === code);
-  if (asked) return asked;
-  return (
-    recipe.jarSizes.map((size) => kinds.find((k) => k.size === size && k.canning)).find((k) => k !== undefined) ?? null
-  );
-}
-
 interface Parts {
   ask: BatchAsk;
   recipe: Recipe;
@@ -115,7 +104,7 @@ interface Parts {
 }
 
 function questionOf(ctx: Context, parts: Parts): BatchQuestion {
-  const { ask, recipe, kitchen, pan, jarKind, waterC, learnt, lots } = parts;
+  const { ask, lots } = parts;
   const trims =
     ask.trimG === null
       ? null
@@ -123,10 +112,10 @@ function questionOf(ctx: Context, parts: Parts): BatchQuestion {
           Math.round(ask.trimG),
           lots.map((l) => l.grams),
         );
-  const size = (jarKind?.size ?? recipe.jarSizes[0] ?? 'half-pint') as JarSize;
-  const amounts = Object.keys(ask.amounts).length > 0 ? { amounts: ask.amounts } : {};
-  return {
-    recipe,
+  const own = Object.keys(ask.amounts).length > 0;
+  return benchQuestion(ctx, {
+    ...parts,
+    method: ask.method,
     fruit: lots.map(
       ({ lot, grams }, i): FruitLot => ({
         foodId: lot.foodId ?? '',
@@ -137,39 +126,10 @@ function questionOf(ctx: Context, parts: Parts): BatchQuestion {
         ...(ask.brix !== null ? { brix: ask.brix } : {}),
       }),
     ),
-    jar: { size, fillMl: jarSizeOf(size).fillMl, madeForCanning: jarKind?.canning ?? false },
-    kitchen: { altitudeFt: feet(kitchen.altitudeM), ...(waterC !== null ? { waterBoilsAtC: waterC } : {}) },
-    method: ask.method,
-    pan:
-      pan && pan.maxFillPercent !== null
-        ? {
-            litres: pan.ml / 1000,
-            maxFill: pan.maxFillPercent / 100,
-            evapGPerMin: learnt.evapGPerMin ?? pan.evapGPerMin,
-          }
-        : null,
-    canners: kitchen.canners.map((c) => ({
-      id: c.code,
-      method: c.method,
-      jarsPerLoad: Object.fromEntries(
-        Object.entries(c.loads).flatMap(([code, n]) =>
-          ctx.place.jarKinds.filter((k) => k.code === code && k.size).map((k) => [k.size, n]),
-        ),
-      ),
-      heatUpMin: c.heatUpS / 60,
-      reheatMin: c.reheatS / 60,
-    })),
-    settings: {
-      lossG: learnt.lossG ?? ctx.place.settings.panLossG,
-      inversionGain: ctx.place.settings.invertedShare * 0.0526,
-    },
-    ...(learnt.powderSugarPerG !== null && recipe.pectin?.item === 'apple-powder'
-      ? { powderSugarPerG: learnt.powderSugarPerG }
-      : {}),
     // The recipe's own amounts count as kept; amounts the cook set are theirs.
-    asked: { ...(ask.batches !== null ? { batches: ask.batches } : {}), ...amounts },
-    asWritten: Object.keys(ask.amounts).length === 0,
-  };
+    asked: { ...(ask.batches !== null ? { batches: ask.batches } : {}), ...(own ? { amounts: ask.amounts } : {}) },
+    asWritten: !own,
+  });
 }
 
 async function shortOf(ctx: Context, tx: Db | Tx, sheet: BatchSheet, jarKind: JarKind | null): Promise<string[]> {

@@ -1,30 +1,31 @@
 import { randomUUID } from 'node:crypto';
 import type { Metadata } from 'next';
+import { notFound } from 'next/navigation';
 import { AnswerHeading } from '#components/answer-heading.tsx';
 import { FittingForm } from '#components/fitting-form.tsx';
-import { fieldsShown, HABIT_FIELDS } from '#lib/forms/fittings.ts';
-import { habitsOf } from '#lib/usecases/keep-habits.ts';
-import { placeContext } from '../../../place-context.ts';
+import { fieldsShown } from '#lib/forms/fittings.ts';
+import { houseTopic } from '#lib/usecases/keep-habits.ts';
+import { placeContext } from '../../../../place-context.ts';
 import { keep } from './actions.ts';
 
 export const metadata: Metadata = { title: 'Place' };
 
-export default async function HabitsPage({
+export default async function HousePage({
+  params,
   searchParams,
 }: {
+  params: Promise<{ topic: string }>;
   searchParams: Promise<Record<string, string | undefined>>;
 }) {
-  const typed = await searchParams;
-  const stored = habitsOf(await placeContext());
+  const [{ topic: name }, typed] = await Promise.all([params, searchParams]);
+  const topic = houseTopic(name);
+  if (!topic) notFound();
   return (
     <>
-      <AnswerHeading
-        answer="How this house works"
-        sub="What the sums start from until your own records teach better. None of it touches a process or a pH."
-      />
+      <AnswerHeading answer={topic.title} sub={topic.sub} />
       <FittingForm
-        fields={fieldsShown(HABIT_FIELDS, stored, typed)}
-        hidden={{}}
+        fields={fieldsShown(topic.fields, topic.stored(await placeContext()), typed)}
+        hidden={{ topic: name }}
         keep={keep}
         drop={null}
         ids={{ keep: randomUUID(), drop: '' }}
