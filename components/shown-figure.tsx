@@ -22,6 +22,7 @@ export function figureText({ value, unit, band }: Pick<Shown, 'value' | 'unit' |
 const grams = (g: number): string => (Math.abs(g) >= 1000 ? `${(g / 1000).toFixed(3)} kg` : `${Math.round(g)} g`);
 const rounded = (v: number, unit: string): string => {
   if (unit === 'in') return v === 0.25 ? '¼' : v === 0.5 ? '½' : String(v);
+  if (unit === 'min') return String(Math.round(v));
   if (unit === 'cups' || unit === '°Bx' || unit === '°C') return v.toFixed(1);
   return String(Math.round(v * 100) / 100 > 10 ? Math.round(v) : Math.round(v * 100) / 100);
 };

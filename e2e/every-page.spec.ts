@@ -21,6 +21,9 @@ const PAGES = [
   '/trust',
   '/recipes',
   '/recipes/damson-jam',
+  '/recipes/damson-jam?by=jars&amount=12&pectin=pectin-powder&pectinG=20',
+  '/recipes/own',
+  '/recipes/own?from=damson-jam',
 ];
 
 /** Every page: an answer sentence, no sideways scroll, nothing axe objects to. */

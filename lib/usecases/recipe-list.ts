@@ -1,14 +1,24 @@
 /** The recipe book as this place's main kitchen reads it: every recipe and where it would go. */
+import { ownRecipe } from '#lib/reference/recipes/own-recipe.ts';
+import type { Recipe } from '#lib/reference/recipes/recipe.ts';
 import { RECIPES } from '#lib/reference/recipes/recipe-book.ts';
 import { mainKitchen } from '#lib/store/place.ts';
 import { feet } from '#lib/units/convert.ts';
 import { choiceOf, type RecipeChoice } from './choose-recipe.ts';
 import type { Context } from './context.ts';
+import { ownOffered } from './recipes-here.ts';
 
-/** Recipes grouped by kind in the order of the book; each is judged for the first fruit it names. Empty without a kitchen. */
+/** The household's own first, then the book grouped by kind; each is judged for the first fruit it names. Empty without a kitchen. */
 export function readRecipeList(ctx: Context): { kind: string; recipes: RecipeChoice[] }[] {
   const kitchen = mainKitchen(ctx.place);
   if (!kitchen) return [];
-  const all = RECIPES.map((r) => choiceOf(r, r.fruits[0]?.foodIds[0] ?? '', feet(kitchen.altitudeM)));
-  return [...new Set(all.map((r) => r.kind))].map((kind) => ({ kind, recipes: all.filter((r) => r.kind === kind) }));
+  const choices = (recipes: readonly Recipe[]) =>
+    recipes.map((r) => choiceOf(r, r.fruits[0]?.foodIds[0] ?? '', feet(kitchen.altitudeM)));
+  const own = choices(ownOffered(ctx.place).map((r) => ownRecipe(r.recipeId, r.figures)));
+  const book = choices(RECIPES);
+  const kinds = [...new Set(book.map((r) => r.kind))];
+  return [
+    ...(own.length > 0 ? [{ kind: 'your own', recipes: own }] : []),
+    ...kinds.map((kind) => ({ kind, recipes: book.filter((r) => r.kind === kind) })),
+  ];
 }

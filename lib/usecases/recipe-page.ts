@@ -3,16 +3,19 @@ import { fruitOf } from '#lib/reference/fruits.ts';
 import { JAR_SIZES, type JarSize, jarSizeOf } from '#lib/reference/jar-sizes.ts';
 import { type ProcessTime, processTime } from '#lib/reference/process-times.ts';
 import { DOSE_ITEMS } from '#lib/reference/recipes/dose-items.ts';
+import { figuresOf } from '#lib/reference/recipes/own-recipe.ts';
 import type { Dose, Recipe } from '#lib/reference/recipes/recipe.ts';
 import { SOURCES } from '#lib/reference/sources.ts';
 import { mainKitchen } from '#lib/store/place.ts';
 import { feet } from '#lib/units/convert.ts';
 import { choiceOf } from './choose-recipe.ts';
 import type { Context } from './context.ts';
-import { recipeHere } from './recipes-here.ts';
+import { ownOffered, recipeHere } from './recipes-here.ts';
 
 export interface RecipePageView {
   title: string;
+  /** Whether the household wrote it, and whether one's own can begin from it. */
+  own: { code: string | null; version: number | null; old: boolean; mayCopy: boolean };
   goes: string;
   note: string | null;
   standing: string;
@@ -45,6 +48,7 @@ export function readRecipePage(ctx: Context, id: string): RecipePageView | null 
   const canned = judged.some((j) => j.goes.startsWith('shelf')) ? recipe : { ...recipe, process: null };
   return {
     title: recipe.title,
+    own: ownStanding(ctx, recipe),
     goes: choice.goes,
     note: choice.note,
     standing:
@@ -62,6 +66,16 @@ export function readRecipePage(ctx: Context, id: string): RecipePageView | null 
         : null,
     minutesFrom: minutesSource(canned, feet(kitchen.altitudeM)),
     kitchens: ctx.place.kitchens.map((k) => ({ label: k.label, jars: jarMinutes(canned, feet(k.altitudeM)) })),
+  };
+}
+
+function ownStanding({ place }: Context, recipe: Recipe): RecipePageView['own'] {
+  const own = place.ownRecipes.find((r) => r.recipeId === recipe.id);
+  return {
+    code: own?.code ?? null,
+    version: own?.version ?? null,
+    old: own !== undefined && !ownOffered(place).includes(own),
+    mayCopy: figuresOf(recipe) !== null,
   };
 }
 

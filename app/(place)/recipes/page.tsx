@@ -1,5 +1,6 @@
 import type { Metadata } from 'next';
 import { AnswerHeading } from '#components/answer-heading.tsx';
+import { LinkButton } from '#components/link-button.tsx';
 import { RecipeList } from '#components/recipe-list.tsx';
 import { counted } from '#lib/units/format.ts';
 import { readRecipeList } from '#lib/usecases/recipe-list.ts';
@@ -7,7 +8,8 @@ import { placeContext } from '../../place-context.ts';
 
 export const metadata: Metadata = { title: 'Recipes' };
 
-export default async function RecipesPage() {
+export default async function RecipesPage({ searchParams }: { searchParams: Promise<{ said?: string }> }) {
+  const { said } = await searchParams;
   const groups = readRecipeList(await placeContext());
   const count = groups.reduce((n, g) => n + g.recipes.length, 0);
   return (
@@ -16,6 +18,10 @@ export default async function RecipesPage() {
         answer={`${counted(count, 'recipe')} in the book`}
         sub="Each with where it would go from the main kitchen; a recipe of several fruits is judged by the first it names."
       />
+      {said ? <p role="status">{said}</p> : null}
+      <p>
+        <LinkButton href="/recipes/own">Write a recipe of my own</LinkButton>
+      </p>
       <RecipeList groups={groups} />
     </>
   );

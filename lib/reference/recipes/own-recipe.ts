@@ -46,6 +46,7 @@ export const OWN_PECTINS = {
   'pectin-liquid': 'bought',
 } as const satisfies Partial<Record<DoseItem, PectinDose['from']>>;
 export type OwnPectin = keyof typeof OWN_PECTINS;
+export type OwnAcid = (typeof OWN_ACIDS)[number];
 export const OWN_EXTRAS = [
   'brown-sugar',
   'cider',

@@ -1,0 +1,117 @@
+/** The page of a recipe of one's own: the form with what stands in the address, and what the program says to it. */
+import { EXTRA_LINES, FRUIT_LINES, ownRecipeForm, ownRecipeText } from '#lib/forms/own-recipe.ts';
+import { FRUITS } from '#lib/reference/fruits.ts';
+import { type DoseItem, doseItem } from '#lib/reference/recipes/dose-items.ts';
+import {
+  figuresOf,
+  OWN_ACIDS,
+  OWN_EXTRAS,
+  OWN_KINDS,
+  OWN_PECTINS,
+  type OwnFigures,
+  type OwnPectin,
+  ownRecipe,
+} from '#lib/reference/recipes/own-recipe.ts';
+import type { Context } from './context.ts';
+import type { ShownFigure } from './draft-view.ts';
+import { recipeHere } from './recipes-here.ts';
+import { thinkAhead } from './think-ahead.ts';
+
+type Option = { value: string; label: string };
+type Typed = Readonly<Record<string, string | undefined>>;
+
+export interface OwnRecipeView {
+  answer: string;
+  props: {
+    typed: Record<string, string>;
+    kinds: Option[];
+    fruits: Option[];
+    acids: Option[];
+    pectins: Option[];
+    extras: Option[];
+    fruitLines: readonly number[];
+    extraLines: readonly number[];
+    preview: {
+      goes: string;
+      ph: string;
+      reasons: string[];
+      doubts: string[];
+      finish: { label: string; figure: ShownFigure }[];
+      jars: { label: string; figure: ShownFigure }[];
+      set: { outlook: string } | null;
+      names: string[];
+    } | null;
+    refused: string | null;
+    change: string;
+  };
+}
+
+/** Null when the recipe to begin from, or to change, is not there. */
+export async function readOwnRecipe(ctx: Context, query: Typed): Promise<OwnRecipeView | null> {
+  const change = query.change ?? '';
+  const own = ctx.place.ownRecipes.filter((r) => r.code === change).at(-1);
+  if (change && !own) return null;
+  const from = query.from ? recipeHere(ctx.place, query.from) : undefined;
+  if (query.from && !from) return null;
+  const asked = query.asked === 'yes' || query.refused !== undefined;
+  const begun = own?.figures ?? (from ? figuresOf(from) : null);
+  const typed = asked ? formText(query) : begun ? ownRecipeText(begun) : {};
+  const parsed = asked ? ownRecipeForm.safeParse(typed) : null;
+  const figures = parsed ? (parsed.success ? parsed.data : null) : begun;
+  return {
+    answer: own ? `Change ${own.figures.title}` : from ? `My own, from ${from.title}` : 'A recipe of my own',
+    props: {
+      typed,
+      kinds: OWN_KINDS.map((k) => ({ value: k, label: k.replace('-', ' ') })),
+      fruits: FRUITS.map((f) => ({ value: f.id, label: f.name })),
+      acids: named(OWN_ACIDS),
+      pectins: named(Object.keys(OWN_PECTINS) as OwnPectin[]),
+      extras: named(OWN_EXTRAS),
+      fruitLines: FRUIT_LINES,
+      extraLines: EXTRA_LINES,
+      preview: figures ? await previewOf(ctx, figures) : null,
+      refused: parsed && !parsed.success ? parsed.error.issues.map((i) => i.message).join('; ') : null,
+      change,
+    },
+  };
+}
+
+const named = (items: readonly DoseItem[]): Option[] => items.map((i) => ({ value: i, label: doseItem(i).name }));
+
+/** The form's own fields of the address. */
+const formText = (query: Typed): Record<string, string> =>
+  Object.fromEntries(
+    Object.entries(query).flatMap(([k, v]) =>
+      v === undefined || ['change', 'from', 'asked', 'refused', 'said'].includes(k) ? [] : [[k, v]],
+    ),
+  );
+
+async function previewOf(ctx: Context, figures: OwnFigures): Promise<OwnRecipeView['props']['preview']> {
+  const ahead = await thinkAhead(ctx, ownRecipe('own', figures), {
+    jars: null,
+    fillPan: false,
+    kg: null,
+    kitchen: null,
+    pan: null,
+    jar: null,
+    pectin: null,
+    acid: null,
+    measuredPh: null,
+  });
+  if ('refused' in ahead) return null;
+  const { goes, ph, reasons, finish, jars, set, names } = ahead;
+  return { goes, ph, reasons, doubts: doubtsOf(figures), finish, jars, set, names };
+}
+
+/** Saved all the same: what a cook would look at twice. Common practice. */
+function doubtsOf(f: OwnFigures): string[] {
+  const doubts: string[] = [];
+  if (f.sugarG > 1600) doubts.push(`${f.sugarG} g of sugar to a kilogram of fruit: was another unit meant?`);
+  if (['jam', 'jelly', 'preserve', 'marmalade'].includes(f.kind) && f.sugarG < 400)
+    doubts.push(
+      `${f.sugarG} g of sugar to a kilogram is little for a ${f.kind}: it boils down far before it is thick.`,
+    );
+  if (f.acid?.item === 'citric-acid' && f.acid.gPerKg > 20)
+    doubts.push(`${f.acid.gPerKg} g of citric acid to a kilogram is very sharp.`);
+  return doubts;
+}
