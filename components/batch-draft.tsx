@@ -4,6 +4,7 @@ import { celsius } from '#lib/units/quantity.ts';
 import styles from './batch-draft.module.css';
 import { Button } from './button.tsx';
 import { Caution } from './caution.tsx';
+import { CookPictures } from './cook-pictures.tsx';
 import { Field } from './field.tsx';
 import type { FormAction } from './form-action.ts';
 import { Problem } from './problem.tsx';
@@ -19,7 +20,7 @@ type Draft = {
   cupsEach: Shown | null;
   unsplitCups: number | null;
   prepared: Shown;
-  doses: readonly { name: string; figure: Shown }[];
+  doses: readonly { name: string; figure: Shown; household: string | null }[];
   mix: Shown | null;
   final: Shown | null;
   boilOff: Shown | null;
@@ -49,6 +50,12 @@ type Draft = {
   household: boolean;
   steps: readonly { text: string; caution: string | null }[];
   acidByJar: readonly string[];
+  pictures: {
+    point: { solids: number; ph: number } | null;
+    curve: readonly { minute: number; kg: number }[];
+    stopKg: number | null;
+  };
+  learnt: readonly string[];
   setAsides: readonly { material: string; use: string; fresh: Shown; dried: Shown | null }[];
 };
 
@@ -67,7 +74,10 @@ export type BatchDraftProps = {
     batches: string;
     sugar: string;
     addwater: string;
+    pectin: string;
+    acid: string;
   };
+  colour: string;
   pans: readonly { value: string; label: string }[];
   kitchens: readonly { value: string; label: string }[];
   jars: readonly { value: string; label: string }[];
@@ -83,7 +93,7 @@ export function BatchDraft(p: BatchDraftProps) {
   const { draft: d, typed } = p;
   return (
     <>
-      {p.refused ? <Problem title="Not started">{p.refused}</Problem> : null}
+      {p.refused ? <Problem title="Not worked with">{p.refused}</Problem> : null}
       <TrayTable columns="equal">
         <Tray title="What was weighed">
           <form className={styles.form}>
@@ -126,14 +136,17 @@ export function BatchDraft(p: BatchDraftProps) {
                 <Field as="select" name="jar" label="Jars" required options={p.jars} defaultValue={typed.jar} />
               ) : null}
             </div>
-            <details className={styles.own} open={Boolean(typed.sugar || typed.addwater || typed.batches)}>
+            <details
+              className={styles.own}
+              open={Boolean(typed.sugar || typed.addwater || typed.batches || typed.pectin || typed.acid)}
+            >
               <summary>Set the amounts myself</summary>
               <Field name="batches" label="Batches" inputMode="numeric" defaultValue={typed.batches} />
               <Field
                 name="sugar"
                 label="Sugar in each batch"
                 unit="kg"
-                inputMode="decimal"
+                hint="Or as your recipe says it: 870 g, 4 1/3 cups"
                 defaultValue={typed.sugar}
               />
               <Field
@@ -143,6 +156,8 @@ export function BatchDraft(p: BatchDraftProps) {
                 inputMode="decimal"
                 defaultValue={typed.addwater}
               />
+              <Field name="pectin" label="Pectin in each batch" unit="g" hint="Or 2 tbsp" defaultValue={typed.pectin} />
+              <Field name="acid" label="Acid in each batch" unit="g" hint="Or 2 tbsp" defaultValue={typed.acid} />
             </details>
             <Button kind="quiet">Work it out again</Button>
           </form>
@@ -157,7 +172,7 @@ export function BatchDraft(p: BatchDraftProps) {
             <ShownFigure label={d.batches > 1 ? 'Prepared fruit, all' : 'Prepared fruit'} figure={d.prepared} />
             {d.cupsEach ? <ShownFigure label="Crushed, each" figure={d.cupsEach} /> : null}
             {d.doses.map((x) => (
-              <ShownFigure key={x.name} label={x.name} figure={x.figure} />
+              <ShownFigure key={x.name} label={x.household ? `${x.name}, ${x.household}` : x.name} figure={x.figure} />
             ))}
             {d.mix ? <ShownFigure label="Mix" figure={d.mix} /> : null}
             {d.acidByJar.map((a) => (
@@ -202,27 +217,19 @@ export function BatchDraft(p: BatchDraftProps) {
             <p key={r}>{r}</p>
           ))}
         </Tray>
-        <Tray title="Will it set?">
-          {d.set ? (
+        <Tray title="What it is, and what is left over">
+          {d.set && d.set.offers.length > 0 ? (
             <>
               <p className={styles.outlook}>
                 By the tables: <b>{d.set.outlook} set</b>
               </p>
-              {d.set.ratio ? <ShownFigure label="Pectin there over pectin needed" figure={d.set.ratio} /> : null}
-              {d.set.reasons.map((r) => (
-                <p key={r}>{r}</p>
-              ))}
-              {d.set.offers.length > 0 ? (
-                <ul>
-                  {d.set.offers.map((o) => (
-                    <li key={o}>{o}</li>
-                  ))}
-                </ul>
-              ) : null}
+              <ul>
+                {d.set.offers.map((o) => (
+                  <li key={o}>{o}</li>
+                ))}
+              </ul>
             </>
-          ) : (
-            <p>Nothing here has to set.</p>
-          )}
+          ) : null}
           {d.names ? (
             <p>
               {d.names.allowed.length > 0
@@ -233,9 +240,11 @@ export function BatchDraft(p: BatchDraftProps) {
           {d.setAsides.map((a) => (
             <ShownFigure key={a.material} label={`${a.material}, for ${a.use}`} figure={a.fresh} />
           ))}
+          {d.learnt.length > 0 ? <p>Learnt from your own batches: {d.learnt.join(', ')}.</p> : null}
           <p className={styles.standing}>{d.standing}</p>
         </Tray>
       </TrayTable>
+      <CookPictures set={d.set} {...d.pictures} colour={p.colour} />
       {[...d.warnings, ...d.cautions].map((w) => (
         <Caution key={w} title={w} />
       ))}
@@ -258,7 +267,21 @@ export function BatchDraft(p: BatchDraftProps) {
               <input type="hidden" name="kg" value={l.kg} />
             </span>
           ))}
-          {(['trim', 'brix', 'water', 'pan', 'kitchen', 'jar', 'batches', 'sugar', 'addwater'] as const).map((k) => (
+          {(
+            [
+              'trim',
+              'brix',
+              'water',
+              'pan',
+              'kitchen',
+              'jar',
+              'batches',
+              'sugar',
+              'addwater',
+              'pectin',
+              'acid',
+            ] as const
+          ).map((k) => (
             <input key={k} type="hidden" name={k} value={typed[k]} />
           ))}
           <Button size="large">

@@ -1,11 +1,10 @@
 import { counted, mass } from '#lib/units/format.ts';
 import { Button } from './button.tsx';
 import { Caution } from './caution.tsx';
-import { CookCurve } from './cook-curve.tsx';
+import { CookPictures } from './cook-pictures.tsx';
 import { DataTable } from './data-table.tsx';
 import { Field } from './field.tsx';
 import { Problem } from './problem.tsx';
-import { SetChart } from './set-chart.tsx';
 import { type Shown, ShownFigure } from './shown-figure.tsx';
 import styles from './think-ahead.module.css';
 import { Tray } from './tray.tsx';
@@ -18,7 +17,7 @@ export type ThinkAheadProps = {
     fruit: readonly { name: string; grams: number }[];
     pans: number;
     pansBecause: string | null;
-    doses: readonly { name: string; figure: Shown }[];
+    doses: readonly { name: string; figure: Shown; household: string | null }[];
     finish: readonly Labelled[];
     jars: readonly Labelled[];
     goes: string;
@@ -42,9 +41,6 @@ export type ThinkAheadProps = {
   acids: readonly Option[];
   colour: string;
 };
-
-/** McGee, On Food and Cooking (read): firm pectin gels at 60 to 65 % solids and pH 2.8 to 3.5. */
-const FIRM = { solids: [60, 65], ph: [2.8, 3.5] } as const;
 
 /** The recipe for this much fruit, these jars or this pan; with another pectin or acid, what changes. */
 export function ThinkAhead({
@@ -147,7 +143,7 @@ export function ThinkAhead({
           />
         </Tray>
       ) : null}
-      {view?.point || (view && view.curve.length > 0) ? <Pictures view={view} colour={colour} /> : null}
+      {view ? <CookPictures {...view} colour={colour} /> : null}
     </section>
   );
 }
@@ -162,7 +158,7 @@ function WhatItTakes({ view: v }: { view: View }) {
         {v.pans > 1 && v.pansBecause ? `, in ${counted(v.pans, 'pan')}: ${v.pansBecause}` : ''}.
       </p>
       {v.doses.map((d) => (
-        <ShownFigure key={d.name} label={d.name} figure={d.figure} />
+        <ShownFigure key={d.name} label={d.household ? `${d.name}, ${d.household}` : d.name} figure={d.figure} />
       ))}
       {v.finish.map((f) => (
         <ShownFigure key={f.label} label={f.label} figure={f.figure} />
@@ -191,45 +187,4 @@ function WhatItTakes({ view: v }: { view: View }) {
       )}
     </Tray>
   );
-}
-
-function Pictures({ view: v, colour }: { view: View; colour: string }) {
-  return (
-    <TrayTable columns="equal">
-      {v.point && v.set ? (
-        <Tray
-          title={`Will it set? ${v.set.outlook === 'open' ? 'The plate decides' : `A ${v.set.outlook} set, by the tables`}`}
-        >
-          <SetChart
-            zone={FIRM}
-            point={{ ...v.point, label: 'this batch' }}
-            sentence={setSentence(v)}
-            source="McGee, On Food and Cooking; the batch’s pH is the low end of the fruit’s published range"
-          />
-          {v.set.ratio ? <ShownFigure label="Pectin there over pectin needed" figure={v.set.ratio} /> : null}
-          {v.set.reasons.map((r) => (
-            <p key={r}>{r}</p>
-          ))}
-        </Tray>
-      ) : null}
-      {v.curve.length > 0 && v.stopKg !== null ? (
-        <Tray title="The boil">
-          <CookCurve
-            expected={v.curve}
-            stopKg={v.stopKg}
-            colour={colour}
-            sentence={`Stop at ${v.stopKg.toFixed(2)} kg, about ${Math.round(v.curve.at(-1)?.minute ?? 0)} minutes after it boils. Weigh the pan: the clock is the least sure.`}
-          />
-        </Tray>
-      ) : null}
-    </TrayTable>
-  );
-}
-
-function setSentence({ point }: View): string {
-  if (!point) return '';
-  const solids = point.solids < FIRM.solids[0] ? 'thinner than a firm gel' : 'sweet enough for a firm gel';
-  const acid =
-    point.ph > FIRM.ph[1] ? 'not sharp enough' : point.ph < FIRM.ph[0] ? 'sharper than it needs' : 'sharp enough';
-  return `${point.solids.toFixed(0)} °Bx at pH ${point.ph.toFixed(1)}: ${solids}, ${acid}. It says nothing about keeping.`;
 }

@@ -56,6 +56,46 @@ test('a tested acid dose is not exchanged', async ({ page }) => {
   await expect(page.getByText('is a tested dose: it is not exchanged for another and not lowered')).toBeVisible();
 });
 
+test('a sheet takes cups, says “weigh it” to a spoon of powder, and keeps what it cannot work with', async ({
+  page,
+}) => {
+  await enterDemo(page);
+  await page.goto('/batches/new');
+  await page
+    .getByRole('checkbox', { name: /Damson, blemished/ })
+    .last()
+    .check();
+  await page.getByRole('button', { name: 'Show what it can become' }).click();
+  await page.getByRole('link', { name: /^Damson jam/ }).click();
+  await page.getByText('Set the amounts myself').click();
+  await page.getByLabel('Sugar in each batch').fill('2 handfuls');
+  await page.getByRole('button', { name: 'Work it out again' }).click();
+  await expect(page.getByText('"handfuls" is not kg, g, cups, tbsp or tsp')).toBeVisible();
+  await expect(page.getByLabel('Sugar in each batch')).toHaveValue('2 handfuls');
+  await page.getByLabel('Sugar in each batch').fill('2 1/2 cups');
+  await page.getByRole('button', { name: 'Work it out again' }).click();
+  expect(await figure(page, 'sugar')).toBe('500 g');
+  await expect(page.getByRole('img', { name: /°Bx at pH/ })).toBeVisible();
+
+  await page.goto('/recipes/own?from=damson-jam');
+  await page.getByLabel('What you call it').fill('Damson jam with home powder');
+  await page.getByLabel('Pectin', { exact: true }).selectOption('apple-powder');
+  await page.getByLabel('Pectin, grams').fill('20');
+  await page.getByRole('button', { name: 'Work it out' }).click();
+  await page.getByRole('button', { name: 'Put it in my book' }).click();
+  await page.goto('/batches/new');
+  await page
+    .getByRole('checkbox', { name: /Damson, blemished/ })
+    .last()
+    .check();
+  await page.getByRole('button', { name: 'Show what it can become' }).click();
+  await page.getByRole('link', { name: /Damson jam with home powder/ }).click();
+  await page.getByText('Set the amounts myself').click();
+  await page.getByLabel('Pectin in each batch').fill('2 tbsp');
+  await page.getByRole('button', { name: 'Work it out again' }).click();
+  await expect(page.getByText('2 tbsp of apple peel and core powder is near 14 g (10 to 18): weigh it')).toBeVisible();
+});
+
 test('a recipe of one’s own of two fruits is cooked, changed, and the batch keeps its own version', async ({
   page,
 }) => {

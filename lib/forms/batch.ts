@@ -1,6 +1,6 @@
 /** The batch sheet's forms. */
 import { z } from 'zod';
-import { actId, count, massG, number, optional, word } from './fields.ts';
+import { actId, count, massG, measure, number, optional, word } from './fields.ts';
 
 const grams = (what: string, max = 200_000) => massG({ what, min: 0, max });
 
@@ -16,7 +16,9 @@ export const batchAskForm = z.object({
   kitchen: z.string().max(120).optional(),
   jar: z.string().max(20).optional(),
   batches: optional(count({ what: 'how many batches', min: 1, max: 20 })),
-  sugar: optional(number({ what: 'the sugar for each batch', min: 0, max: 30 })),
+  sugar: optional(measure('the sugar for each batch', 'kg')),
+  pectin: optional(measure('the pectin for each batch', 'g')),
+  acid: optional(measure('the acid for each batch', 'g')),
   addwater: optional(number({ what: 'the water for each batch', min: 0, max: 30 })),
 });
 export type BatchAskForm = z.infer<typeof batchAskForm>;

@@ -4,6 +4,7 @@
  */
 import { z } from 'zod';
 import { fromPounds } from '#lib/units/convert.ts';
+import { type Measure, type MeasureUnit, parseMeasure } from '#lib/units/measure.ts';
 import { parseNumber } from '#lib/units/parse-number.ts';
 import { isPlainDate, type PlainDate } from '#lib/units/plain-date.ts';
 
@@ -44,6 +45,13 @@ export const count = (b: Bounds) =>
   );
 /** °C typed, hundredths of a degree out. */
 export const temperature = (b: Bounds) => number(b).transform((c) => Math.round(c * 100));
+
+/** An amount with its unit, "0.87", "870 g", "4 cups", "2 tbsp"; a bare number is in `bare`. */
+export const measure = (what: string, bare: MeasureUnit) =>
+  text.transform((raw, ctx): Measure => {
+    const parsed = parseMeasure(raw, bare);
+    return parsed.ok ? parsed.value : say(ctx, `${what}: ${parsed.reason}`);
+  });
 
 /** May stay empty: null then. */
 export const optional = <T>(field: z.ZodType<T>) =>

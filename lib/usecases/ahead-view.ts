@@ -1,18 +1,19 @@
 /** A sheet thought ahead as plain values: what goes in, when to stop, where it goes, what it costs, and what differs from as written. */
 import type { BatchSheet } from '#lib/batch/batch-sheet.ts';
 import type { Figure } from '#lib/batch/figure.ts';
-import { gelPh } from '#lib/batch/set-of-batch.ts';
+import { householdText } from '#lib/batch/household.ts';
 import { fruitOf } from '#lib/reference/fruits.ts';
 import type { Place } from '#lib/store/place.ts';
 import { counted, mass } from '#lib/units/format.ts';
+import { type CookPictures, cookPictures } from './cook-pictures.ts';
 import { type ShownFigure, shown } from './draft-view.ts';
 
-export interface AheadView {
+export interface AheadView extends CookPictures {
   /** Fruit as weighed, before it is prepared. */
   fruit: { name: string; grams: number }[];
   pans: number;
   pansBecause: string | null;
-  doses: { name: string; figure: ShownFigure }[];
+  doses: { name: string; figure: ShownFigure; household: string | null }[];
   finish: { label: string; figure: ShownFigure }[];
   jars: { label: string; figure: ShownFigure }[];
   goes: string;
@@ -24,11 +25,6 @@ export interface AheadView {
   /** Reserved names the composition allows. */
   names: string[];
   changes: { what: string; was: string; now: string }[];
-  /** Of the gel: solids, and the low end of the published pH, with which the set is reckoned. */
-  point: { solids: number; ph: number } | null;
-  /** Pan weight over the boil. */
-  curve: { minute: number; kg: number }[];
-  stopKg: number | null;
 }
 
 /** `asWritten`: the same fruit by the recipe as written; null when nothing was exchanged. */
@@ -38,12 +34,16 @@ export function aheadView(
 ): AheadView {
   const pan = now.pans[0];
   const some = (label: string, f: Figure | null | undefined) => (f ? [{ label, figure: shown(f) }] : []);
-  const boiled = pan && now.set;
   return {
     fruit: now.prepared.map((p) => ({ name: fruitOf(p.lot.foodId).name, grams: p.lot.grams })),
     pans: Math.max(1, now.pans.length),
     pansBecause: now.split?.reason ?? null,
-    doses: pan?.doses.map((d) => ({ name: d.name, figure: shown(d.grams) })) ?? [],
+    doses:
+      pan?.doses.map((d) => ({
+        name: d.name,
+        figure: shown(d.grams),
+        household: householdText(d.item, d.grams.value),
+      })) ?? [],
     finish: [
       ...some('Pan weight', pan?.balance.finalG),
       ...some('Refractometer', pan?.balance.brix),
@@ -67,14 +67,7 @@ export function aheadView(
     cost: costOf(place, now),
     names: [...(now.names?.allowed ?? [])],
     changes: asWritten ? differences(compared(place, asWritten), compared(place, now)) : [],
-    point: boiled
-      ? {
-          solids: pan.balance.brix.value,
-          ph: gelPh(now.prepared.map((p) => ({ foodId: p.lot.foodId, grams: p.preparedG.value }))),
-        }
-      : null,
-    curve: curveOf(now),
-    stopKg: pan?.boilMin ? pan.balance.finalG.value / 1000 : null,
+    ...cookPictures(now),
   };
 }
 
@@ -134,16 +127,4 @@ function costOf(place: Place, s: BatchSheet): AheadView['cost'] {
     perJar: s.jars.value > 0 ? money(s.cost.total.value / s.jars.value) : null,
     unpriced: [...s.cost.unpriced],
   };
-}
-
-/** Water leaves at the pan's own rate, from the full mix to the pan weight; heating up comes before it. */
-function curveOf(s: BatchSheet): AheadView['curve'] {
-  const pan = s.pans[0];
-  if (!pan?.boilMin) return [];
-  const minutes = pan.boilMin.value;
-  const [from, to] = [pan.balance.chargeG.value, pan.balance.finalG.value];
-  return [
-    { minute: 0, kg: from / 1000 },
-    { minute: minutes, kg: to / 1000 },
-  ];
 }

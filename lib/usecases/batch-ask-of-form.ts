@@ -13,8 +13,10 @@ export const batchAskOf = (f: BatchAskForm): BatchAsk => ({
   brix: f.brix,
   waterC: f.water,
   batches: f.batches,
-  amounts: {
-    ...(f.sugar === null ? {} : { sugar: Math.round(f.sugar * 1000) }),
-    ...(f.addwater === null ? {} : { water: Math.round(f.addwater * 1000) }),
+  amounts: f.addwater === null ? {} : { water: Math.round(f.addwater * 1000) },
+  measures: {
+    ...(f.sugar === null ? {} : { sugar: f.sugar }),
+    ...(f.pectin === null ? {} : { pectin: f.pectin }),
+    ...(f.acid === null ? {} : { acid: f.acid }),
   },
 });

@@ -1,5 +1,6 @@
 /** What the cook says about a batch before it is lit: recipe, what was weighed, and what they set themselves. */
 import type { DoseItem } from '#lib/reference/recipes/dose-items.ts';
+import type { Measure } from '#lib/units/measure.ts';
 
 export interface BatchAsk {
   recipeId: string;
@@ -18,4 +19,6 @@ export interface BatchAsk {
   batches: number | null;
   /** Grams in each batch, where the cook sets them. */
   amounts: Partial<Record<DoseItem, number>>;
+  /** In each batch, as typed by scale, cup or spoon; weighed by the recipe's own sugar, pectin and acid. */
+  measures?: { sugar?: Measure; pectin?: Measure; acid?: Measure };
 }

@@ -2,6 +2,8 @@
 
 import type { BatchQuestion } from '#lib/batch/batch-question.ts';
 import { type BatchSheet, batchSheet } from '#lib/batch/batch-sheet.ts';
+import { weightOf } from '#lib/batch/household.ts';
+import { isByWeight } from '#lib/batch/measured-doses.ts';
 import type { FruitLot } from '#lib/batch/prepared-fruit.ts';
 import type { Refusal } from '#lib/ledger/entry.ts';
 import type { HeldLot } from '#lib/ledger/lot.ts';
@@ -11,6 +13,7 @@ import { readingsOf } from '#lib/store/batch-store.ts';
 import type { Db, Tx } from '#lib/store/database/open-database.ts';
 import { loadLots } from '#lib/store/ledger-store.ts';
 import { type JarKind, type Kitchen, mainKitchen, type Pan } from '#lib/store/place.ts';
+import type { Measure } from '#lib/units/measure.ts';
 import { splitWhole } from '#lib/units/split.ts';
 import type { BatchAsk } from './batch-ask.ts';
 import { benchQuestion, jarKindFor, panFor } from './bench-question.ts';
@@ -28,6 +31,10 @@ export interface Draft {
   lots: { lot: HeldLot; grams: number }[];
   waterC: number | null;
   waterFrom: 'typed' | 'reading' | 'altitude';
+  /** Amounts typed by the spoon that should be weighed. */
+  weighIt: string[];
+  /** Figures that own batches taught, by name. */
+  learnt: { pan: boolean; loss: boolean; powder: boolean };
   /** What is short, with the numbers; empty when the batch can start. */
   short: string[];
 }
@@ -47,9 +54,12 @@ const LEMON_G_PER_ML = 244 / 236.5882365;
 export const inStockUnit = (item: DoseItem, grams: number): number =>
   item === 'lemon-juice-bottled' ? Math.round(grams / LEMON_G_PER_ML) : Math.round(grams);
 
-export async function draftBatch(ctx: Context, ask: BatchAsk, tx: Db | Tx = ctx.db): Promise<Draft | Refusal> {
-  const recipe = recipeHere(ctx.place, ask.recipeId);
-  if (!recipe) return { refused: `"${ask.recipeId}" is not a recipe of this place` };
+export async function draftBatch(ctx: Context, typed: BatchAsk, tx: Db | Tx = ctx.db): Promise<Draft | Refusal> {
+  const recipe = recipeHere(ctx.place, typed.recipeId);
+  if (!recipe) return { refused: `"${typed.recipeId}" is not a recipe of this place` };
+  const weighed = inGrams(recipe, typed);
+  if ('refused' in weighed) return weighed;
+  const ask: BatchAsk = { ...typed, amounts: { ...typed.amounts, ...weighed.amounts } };
   const kitchen = ctx.place.kitchens.find((k) => k.id === ask.kitchenId) ?? mainKitchen(ctx.place);
   if (!kitchen) return { refused: 'there is no kitchen on record yet' };
   const drawn = await drawnLots(ctx, ask, tx);
@@ -70,9 +80,35 @@ export async function draftBatch(ctx: Context, ask: BatchAsk, tx: Db | Tx = ctx.
     jarKind,
     lots: drawn.lots,
     waterC,
+    weighIt: weighed.weighIt,
+    learnt: {
+      pan: learnt.evapGPerMin !== null,
+      loss: learnt.lossG !== null,
+      powder: learnt.powderSugarPerG !== null && recipe.pectin?.item === 'apple-powder',
+    },
     waterFrom: ask.waterC !== null ? 'typed' : reading ? 'reading' : 'altitude',
     short: await shortOf(ctx, tx, sheet, jarKind),
   };
+}
+
+/** The amounts typed by scale, cup or spoon as grams of the recipe's own sugar, pectin and acid. */
+function inGrams(
+  recipe: Recipe,
+  { measures = {} }: BatchAsk,
+): { amounts: BatchAsk['amounts']; weighIt: string[] } | Refusal {
+  const acid = recipe.acid && isByWeight(recipe.acid) ? recipe.acid : null;
+  const items = { sugar: recipe.sugar?.item, pectin: recipe.pectin?.item, acid: acid?.item };
+  const amounts: BatchAsk['amounts'] = {};
+  const weighIt: string[] = [];
+  for (const [role, measure] of Object.entries(measures) as [keyof typeof items, Measure][]) {
+    const item = items[role];
+    if (!item) return { refused: `this recipe has no ${role} of its own to set` };
+    const told = weightOf(item, measure);
+    if ('refused' in told) return told;
+    amounts[item] = Math.round(told.grams);
+    if (told.weighIt) weighIt.push(told.weighIt);
+  }
+  return { amounts, weighIt };
 }
 
 /** Each lot drawn on, with no more than it holds. */

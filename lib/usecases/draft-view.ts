@@ -1,6 +1,8 @@
 /** The draft as plain values for the sheet on screen, each figure with what it rests on. */
 import type { Figure } from '#lib/batch/figure.ts';
+import { householdText } from '#lib/batch/household.ts';
 import { SOURCES } from '#lib/reference/sources.ts';
+import { type CookPictures, cookPictures } from './cook-pictures.ts';
 import type { Draft } from './draft-batch.ts';
 import { frozenSheet } from './freeze-sheet.ts';
 import type { FrozenSheet } from './frozen-sheet.ts';
@@ -23,7 +25,7 @@ export interface DraftView {
   cupsEach: ShownFigure | null;
   unsplitCups: number | null;
   prepared: ShownFigure;
-  doses: { name: string; figure: ShownFigure }[];
+  doses: { name: string; figure: ShownFigure; household: string | null }[];
   mix: ShownFigure | null;
   final: ShownFigure | null;
   boilOff: ShownFigure | null;
@@ -53,6 +55,9 @@ export interface DraftView {
   household: boolean;
   steps: FrozenSheet['steps'];
   acidByJar: string[];
+  pictures: CookPictures;
+  /** Figures that come from this household's own batches. */
+  learnt: string[];
   setAsides: { material: string; use: string; fresh: ShownFigure; dried: ShownFigure | null }[];
 }
 
@@ -90,7 +95,12 @@ export function draftView(d: Draft): DraftView {
     cupsEach: maybe(sheet.split?.cupsEach),
     unsplitCups: sheet.split?.unsplitCups ?? null,
     prepared: shown(sheet.preparedG),
-    doses: pan?.doses.map((x) => ({ name: x.name, figure: shown(x.grams) })) ?? [],
+    doses:
+      pan?.doses.map((x) => ({
+        name: x.name,
+        figure: shown(x.grams),
+        household: householdText(x.item, x.grams.value),
+      })) ?? [],
     mix: maybe(pan?.balance.chargeG),
     final: maybe(pan?.balance.finalG),
     boilOff: maybe(pan?.balance.evaporateG),
@@ -113,7 +123,7 @@ export function draftView(d: Draft): DraftView {
     ways: [...sheet.storage.ways],
     reasons: [...sheet.storage.reasons],
     cautions: [...sheet.storage.cautions],
-    warnings: [...sheet.warnings],
+    warnings: [...d.weighIt.map((w) => `${w}.`), ...sheet.warnings],
     short: d.short,
     set: sheet.set
       ? {
@@ -128,6 +138,12 @@ export function draftView(d: Draft): DraftView {
       : null,
     household: sheet.householdOnly,
     steps: frozen.steps,
+    pictures: cookPictures(sheet),
+    learnt: [
+      ...(d.learnt.pan ? ['how fast this pan boils off'] : []),
+      ...(d.learnt.loss ? ['what sticks and is skimmed'] : []),
+      ...(d.learnt.powder ? ['the strength of the apple powder'] : []),
+    ],
     acidByJar: sheet.acidByJar.map((a) => a.text),
     setAsides: sheet.setAsides.map((a) => ({
       material: a.material.replaceAll('-', ' '),

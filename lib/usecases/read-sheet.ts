@@ -13,6 +13,8 @@ type Option = { value: string; label: string };
 export interface SheetView {
   answer: string;
   sub: string;
+  /** What could not be worked with; the sheet then stands without it. */
+  problem: string | null;
   props: {
     draft: DraftView;
     typed: {
@@ -27,39 +29,47 @@ export interface SheetView {
       batches: string;
       sugar: string;
       addwater: string;
+      pectin: string;
+      acid: string;
     };
+    /** The food whose colour the pictures take. */
+    foodId: string;
     pans: Option[];
     kitchens: Option[];
     jars: Option[];
   };
 }
 
+/** What may stay empty: left out when it cannot be worked with, so that the sheet stands and the typed text with it. */
+const OPTIONAL = ['trim', 'brix', 'water', 'batches', 'sugar', 'addwater', 'pectin', 'acid'] as const;
+
 export async function readSheet(ctx: Context, typed: Typed): Promise<SheetView | Refusal> {
+  const told = await drafted(ctx, typed);
+  if (!isRefusal(told)) return sheetView(ctx, typed, told, null);
+  const without = await drafted(ctx, { ...typed, ...Object.fromEntries(OPTIONAL.map((k) => [k, ''])) });
+  return isRefusal(without) ? told : sheetView(ctx, typed, without, told.refused);
+}
+
+async function drafted(ctx: Context, typed: Typed): Promise<Draft | Refusal> {
   const lists = Object.fromEntries(BATCH_LISTS.map((k) => [k, [typed[k] ?? []].flat()]));
-  const parsed = batchAskForm.safeParse({
-    trim: '',
-    brix: '',
-    water: '',
-    batches: '',
-    sugar: '',
-    addwater: '',
-    ...typed,
-    ...lists,
-  });
+  const parsed = batchAskForm.safeParse({ ...Object.fromEntries(OPTIONAL.map((k) => [k, ''])), ...typed, ...lists });
   if (!parsed.success) return { refused: parsed.error.issues.map((i) => i.message).join('; ') };
-  const draft = await draftBatch(ctx, batchAskOf(parsed.data));
-  if (isRefusal(draft)) return draft;
+  return draftBatch(ctx, batchAskOf(parsed.data));
+}
+
+function sheetView(ctx: Context, typed: Typed, draft: Draft, problem: string | null): SheetView {
   const view = draftView(draft);
   const text = (k: string) => (typeof typed[k] === 'string' ? (typed[k] as string) : '');
   return {
     answer: answerOf(view),
+    problem,
     sub: view.final
       ? `Cook each to ${kilograms(view.final.value)}${view.process ? `, then ${view.process.value} minutes in the canner` : ''}. Every figure opens to what it rests on.`
       : 'Every figure opens to what it rests on.',
     props: {
       draft: view,
       typed: {
-        recipe: parsed.data.recipe,
+        recipe: draft.recipe.id,
         lots: draft.lots.map(({ lot, grams }) => ({
           id: lot.id,
           label: `${lot.label}, ${lot.grade}`,
@@ -76,7 +86,10 @@ export async function readSheet(ctx: Context, typed: Typed): Promise<SheetView |
         batches: text('batches'),
         sugar: text('sugar'),
         addwater: text('addwater'),
+        pectin: text('pectin'),
+        acid: text('acid'),
       },
+      foodId: draft.lots[0]?.lot.foodId ?? '',
       pans: draft.kitchen.pans.filter((p) => p.maxFillPercent !== null).map((p) => ({ value: p.code, label: p.label })),
       kitchens: ctx.place.kitchens.map((k) => ({ value: k.id, label: `${k.label}, ${k.altitudeM} m` })),
       jars: jarsFor(ctx, draft),

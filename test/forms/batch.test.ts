@@ -32,13 +32,16 @@ describe('the batch sheet’s question', () => {
       waterC: 98.6,
       batches: null,
       amounts: {},
+      measures: {},
     });
   });
 
   it('takes amounts the cook set, a 0 as a 0', () => {
     expect(
       batchAskOf(batchAskForm.parse({ ...ask, trim: '0', sugar: '1.2', addwater: '0', batches: '3' })),
-    ).toMatchObject({ trimG: 0, batches: 3, amounts: { sugar: 1200, water: 0 } });
+    ).toMatchObject({ trimG: 0, batches: 3, amounts: { water: 0 }, measures: { sugar: { amount: 1.2, unit: 'kg' } } });
+    const typed = batchAskOf(batchAskForm.parse({ ...ask, sugar: '4 1/2 cups', pectin: '2 tbsp' }));
+    expect(typed.measures).toEqual({ sugar: { amount: 4.5, unit: 'cup' }, pectin: { amount: 2, unit: 'tbsp' } });
   });
 
   it('needs fruit, and figures that can be', () => {

@@ -3,6 +3,7 @@ import type { Metadata } from 'next';
 import { AnswerHeading } from '#components/answer-heading.tsx';
 import { BatchChooser } from '#components/batch-chooser.tsx';
 import { BatchDraft } from '#components/batch-draft.tsx';
+import { fruitColour } from '#components/fruit-colour.ts';
 import { Problem } from '#components/problem.tsx';
 import { readChooser } from '#lib/usecases/choose-recipe.ts';
 import { readSheet } from '#lib/usecases/read-sheet.ts';
@@ -40,11 +41,17 @@ export default async function NewBatchPage({
       </>
     );
   }
-  const refused = typeof typed.refused === 'string' ? typed.refused : null;
+  const refused = typeof typed.refused === 'string' ? typed.refused : sheet.problem;
   return (
     <>
       <AnswerHeading answer={sheet.answer} sub={sheet.sub} />
-      <BatchDraft {...sheet.props} start={start} id={randomUUID()} refused={refused} />
+      <BatchDraft
+        {...sheet.props}
+        colour={fruitColour(sheet.props.foodId)}
+        start={start}
+        id={randomUUID()}
+        refused={refused}
+      />
     </>
   );
 }
