@@ -5,7 +5,9 @@ import type { BatchCardProps } from './batch-shown.ts';
 import { BigTimer } from './big-timer.tsx';
 import { Button } from './button.tsx';
 import { Caution } from './caution.tsx';
+import { CookCurve } from './cook-curve.tsx';
 import { Field } from './field.tsx';
+import { fruitColour } from './fruit-colour.ts';
 import { NumberStepper } from './number-stepper.tsx';
 import { Tray } from './tray.tsx';
 import { WakeLock } from './wake-lock.tsx';
@@ -28,6 +30,15 @@ function DueNow(props: BatchCardProps) {
   if (state === 'filled') return props.view.ph.tooHigh ? <CannedAlready {...props} /> : <AtTheCanner {...props} />;
   if (state === 'cooling') return <InTheMorning {...props} />;
   return null;
+}
+
+function boilSentence({ stopKg, weighings, ahead }: NonNullable<BatchCardProps['view']['boil']>): string {
+  const stop = `Stop at ${stopKg.toFixed(2)} kg`;
+  if (ahead)
+    return `${stop}: at ${Math.round(ahead.gPerMin)} g a minute, about ${counted(Math.round(ahead.minutesLeft), 'minute')} from the last weighing.`;
+  return weighings.length > 0
+    ? `${stop}. Weigh again in a few minutes to see how fast it goes.`
+    : `${stop}. Log the pan’s weight when it boils, and again some minutes later.`;
 }
 
 function AtTheStove({ view, actions, ids }: BatchCardProps) {
@@ -65,6 +76,17 @@ function AtTheStove({ view, actions, ids }: BatchCardProps) {
           </Button>
         </form>
       </Tray>
+      {view.boil ? (
+        <Tray title="The boil">
+          <CookCurve
+            expected={view.boil.curve}
+            readings={view.boil.weighings}
+            stopKg={view.boil.stopKg}
+            colour={fruitColour(view.foodId)}
+            sentence={boilSentence(view.boil)}
+          />
+        </Tray>
+      ) : null}
       <Tray title="Fill the jars">
         {s.sterile ? <Caution title="The process is under ten minutes: the empty jars are boiled first." /> : null}
         <Caution title="Hot jars on cold stone crack, and hot jam burns: wood or cloth under the jars, sleeves down." />

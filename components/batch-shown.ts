@@ -33,6 +33,13 @@ export type BatchShown = {
   sheet: BatchSheetShown | null;
   inputs: readonly { code: string; grams: number }[];
   readings: readonly { at: string; kind: string; value: number; unit: string }[];
+  boil: {
+    curve: readonly { minute: number; kg: number }[];
+    weighings: readonly { minute: number; kg: number }[];
+    stopKg: number;
+    ahead: { gPerMin: number; minutesLeft: number } | null;
+  } | null;
+  foodId: string;
   log: readonly { at: string; time: string; what: string }[];
   ph: {
     may: boolean;

@@ -6,11 +6,13 @@ import { loadLots } from '#lib/store/ledger-store.ts';
 import type { PlainDate } from '#lib/units/plain-date.ts';
 import { SEAL_HOURS } from './batch-flow.ts';
 import type { Context } from './context.ts';
+import { type CookTrack, cookTrack } from './cook-track.ts';
 import { type FrozenSheet, sheetOf } from './frozen-sheet.ts';
 import { localClock } from './local-clock.ts';
 import { heldByHighPh, waitsForPh } from './ph-hold.ts';
 import { PH_STATES } from './ph-log.ts';
 import { suggestAddress } from './read-pantry.ts';
+import { recipeHere } from './recipes-here.ts';
 
 export interface BatchCard {
   code: string;
@@ -62,6 +64,9 @@ export interface BatchView {
   sheet: FrozenSheet | null;
   inputs: { code: string; grams: number }[];
   readings: { at: string; kind: string; value: number; unit: string }[];
+  /** While it is on the stove. */
+  boil: CookTrack | null;
+  foodId: string;
   /** `time` is the place's own clock. */
   log: { at: string; time: string; what: string }[];
   ph: PhView;
@@ -106,6 +111,8 @@ export async function readBatch(ctx: Context, code: string): Promise<BatchView |
     sheet: own ? sheetOf(batch) : null,
     inputs: inputLots(batch),
     readings: readings.map(readingOf),
+    boil: own && batch.state === 'cooking' ? cookTrack(sheetOf(batch), readings) : null,
+    foodId: recipeHere(ctx.place, batch.recipeId)?.fruits[0]?.foodIds[0] ?? '',
     log: batch.log.map((l) => ({ ...l, time: localClock(l.at, ctx.place.timeZone).time })),
     ph: phOf(ctx, batch, jars, readings),
     jars: jars.map(jarOf),
