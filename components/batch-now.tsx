@@ -121,6 +121,9 @@ function AtTheStove({ view, actions, ids }: BatchCardProps) {
           <label className={styles.tick}>
             <input type="checkbox" name="keepTrim" /> Keep the trim as a set-aside
           </label>
+          <label className={styles.tick}>
+            <input type="checkbox" name="brownCore" /> Ground-fall fruit or brown cores in it
+          </label>
           <Button size="large">Filled</Button>
         </form>
         <p className={styles.quiet}>What is not named here went off as steam; the sum is kept to the gram.</p>

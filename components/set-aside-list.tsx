@@ -2,59 +2,97 @@ import { mass } from '#lib/units/format.ts';
 import { type PlainDate, shortDate } from '#lib/units/plain-date.ts';
 import { DataTable } from './data-table.tsx';
 import { EmptyState } from './empty-state.tsx';
+import { LinkButton } from './link-button.tsx';
 import { Tray } from './tray.tsx';
 
-export type SetAsideListProps = {
-  lots: readonly {
-    code: string;
-    label: string;
-    amount: number;
-    unit: string;
-    madeOn: PlainDate;
-    bestBefore: PlainDate | null;
-    where: string;
-    state: string;
-    strength: string;
-    seedsOut: boolean;
-  }[];
+type Row = {
+  code: string;
+  label: string;
+  amount: number;
+  unit: string;
+  madeOn: PlainDate;
+  bestBefore: PlainDate | null;
+  where: string;
+  state: string;
+  strength: string;
+  seedsOut: boolean;
+  next: string;
 };
+export type SetAsideListProps = { lots: readonly Row[] };
 
-/** Set-asides oldest first, with what is known of each. */
+const GOING: readonly (readonly [state: string, title: string])[] = [
+  ['fresh', 'Fresh: today'],
+  ['drying', 'On the trays'],
+  ['conditioning', 'In the conditioning jar'],
+];
+
+const amountOf = (l: Row): string => (l.unit === 'g' ? mass(l.amount) : `${l.amount} packs`);
+const linkOf = (l: Row) => <a href={`/set-asides/${l.code}`}>{l.code}</a>;
+
+/** What has to be done first; then what is ready, oldest first. */
 export function SetAsideList({ lots }: SetAsideListProps) {
+  const ready = lots.filter((l) => !GOING.some(([state]) => state === l.state));
   return (
-    <Tray title="Kept from the pan">
-      {lots.length === 0 ? (
-        <EmptyState
-          title="Nothing is set aside yet."
-          first="When a batch is filled, its trim can be kept instead of thrown."
-        />
-      ) : (
-        <DataTable
-          caption="Set-asides"
-          hideCaption
-          columns={[
-            { key: 'what', label: 'What' },
-            { key: 'lot', label: 'Lot' },
-            { key: 'left', label: 'Left', numeric: true },
-            { key: 'state', label: 'State' },
-            { key: 'strength', label: 'Strength' },
-            { key: 'where', label: 'Where' },
-            { key: 'made', label: 'Made' },
-          ]}
-          rows={lots.map((l) => ({
-            id: l.code,
-            cells: {
-              what: `${l.label}${l.seedsOut ? ', seeds out' : ''}`,
-              lot: <a href={`/trace/${l.code}`}>{l.code}</a>,
-              left: l.unit === 'g' ? mass(l.amount) : `${l.amount} packs`,
-              state: l.state,
-              strength: l.strength,
-              where: l.where,
-              made: `${shortDate(l.madeOn)} ${l.madeOn.slice(0, 4)}`,
-            },
-          }))}
-        />
-      )}
-    </Tray>
+    <>
+      {GOING.map(([state, title]) => {
+        const here = lots.filter((l) => l.state === state);
+        return here.length === 0 ? null : (
+          <Tray key={state} title={title}>
+            <DataTable
+              caption={title}
+              hideCaption
+              columns={[
+                { key: 'what', label: 'What' },
+                { key: 'lot', label: 'Lot' },
+                { key: 'left', label: 'Weight', numeric: true },
+                { key: 'next', label: 'Now' },
+              ]}
+              rows={here.map((l) => ({
+                id: l.code,
+                cells: { what: l.label, lot: linkOf(l), left: amountOf(l), next: l.next },
+              }))}
+            />
+          </Tray>
+        );
+      })}
+      <Tray title="Ready to use">
+        {ready.length === 0 ? (
+          <EmptyState
+            title="Nothing is ready yet."
+            first="When a batch is filled, its trim can be kept instead of thrown; a pressing leaves pomace."
+          />
+        ) : (
+          <DataTable
+            caption="Set-asides that are ready"
+            hideCaption
+            columns={[
+              { key: 'what', label: 'What' },
+              { key: 'lot', label: 'Lot' },
+              { key: 'left', label: 'Left', numeric: true },
+              { key: 'strength', label: 'Strength' },
+              { key: 'where', label: 'Where' },
+              { key: 'until', label: 'Best before' },
+            ]}
+            rows={ready.map((l) => ({
+              id: l.code,
+              cells: {
+                what: `${l.label}${l.seedsOut ? ', seeds out' : ''}`,
+                lot: linkOf(l),
+                left: amountOf(l),
+                strength: l.strength,
+                where: l.where,
+                until: l.bestBefore ? `${shortDate(l.bestBefore)} ${l.bestBefore.slice(0, 4)}` : 'not said',
+              },
+            }))}
+          />
+        )}
+      </Tray>
+      <Tray title="Set more aside">
+        <p>
+          <LinkButton href="/set-asides/press">Press fruit</LinkButton>{' '}
+          <LinkButton href="/set-asides/dry">Cut fruit for the dryer</LinkButton>
+        </p>
+      </Tray>
+    </>
   );
 }

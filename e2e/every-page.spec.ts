@@ -9,6 +9,8 @@ const PAGES = [
   '/batches',
   '/batches/new',
   '/set-asides',
+  '/set-asides/press',
+  '/set-asides/dry',
   '/pantry',
   '/pantry/apple-butter',
   '/season',

@@ -1,6 +1,6 @@
 /** The batch sheet's forms. */
 import { z } from 'zod';
-import { actId, count, massG, measure, number, optional, word } from './fields.ts';
+import { actId, count, massG, measure, number, optional, tick, word } from './fields.ts';
 
 const grams = (what: string, max = 200_000) => massG({ what, min: 0, max });
 
@@ -41,10 +41,8 @@ export const fillForm = z.object({
   skimmingsG: grams('the skimmings'),
   panLossG: grams('what stuck to the pan'),
   trimG: optional(grams('the trim')),
-  keepTrim: z
-    .enum(['on', 'true'])
-    .optional()
-    .transform((v) => v !== undefined),
+  keepTrim: tick,
+  brownCore: tick,
 });
 
 export const processForm = z.object({

@@ -35,7 +35,10 @@ export function post(book: Book, entry: Entry): Posting {
     const held = book.lots.get(id) as HeldLot;
     held.onHand += change;
   }
-  for (const { lotId, ...facts } of entry.changes) Object.assign(book.lots.get(lotId) as HeldLot, facts);
+  for (const { lotId, details, ...facts } of entry.changes) {
+    const held = book.lots.get(lotId) as HeldLot;
+    Object.assign(held, facts, details ? { details: { ...held.details, ...details } } : {});
+  }
   book.entries.push(entry);
   book.acts.add(entry.act.id);
   return { posted: true };

@@ -43,7 +43,20 @@ export type ActKind =
 export type LotChange = { lotId: string } & Partial<
   Pick<
     Lot,
-    'roomId' | 'address' | 'process' | 'seal' | 'hold' | 'bestBefore' | 'since' | 'grade' | 'flags' | 'lockedUntil'
+    | 'roomId'
+    | 'address'
+    | 'process'
+    | 'seal'
+    | 'hold'
+    | 'bestBefore'
+    | 'since'
+    | 'grade'
+    | 'flags'
+    | 'lockedUntil'
+    | 'item'
+    | 'label'
+    /** Put over those the lot has; the others stay. */
+    | 'details'
   >
 >;
 

@@ -83,10 +83,14 @@ async function writeEntry(tx: Tx, placeId: string, entry: Entry, outcome: object
   if (entry.lots.length > 0) await tx.lot.createMany({ data: entry.lots.map((l) => fromLot(placeId, l, 0)) });
   await changeBalances(tx, placeId, entry.movements, new Map(entry.lots.map((l) => [l.id, l.unit])));
   await tx.movement.createMany({ data: entry.movements.map((m, seq) => fromMovement(placeId, entry.act, m, seq)) });
-  for (const { lotId, since, ...facts } of entry.changes)
+  for (const { lotId, since, details, ...facts } of entry.changes)
     await tx.lot.updateMany({
       where: { id: lotId, placeId },
-      data: { ...facts, ...(since ? { since: new Date(since) } : {}) },
+      data: {
+        ...facts,
+        ...(since ? { since: new Date(since) } : {}),
+        ...(details ? { details: { ...(await detailsOf(tx, lotId)), ...details } as object } : {}),
+      },
     });
   for (const change of entry.batchChanges ?? []) await changeBatch(tx, change);
   if (entry.readings?.length)
@@ -94,6 +98,9 @@ async function writeEntry(tx: Tx, placeId: string, entry: Entry, outcome: object
       data: entry.readings.map((r) => ({ ...r, placeId, actId: entry.act.id, at: new Date(r.at) })),
     });
 }
+
+const detailsOf = async (tx: Tx, id: string): Promise<object> =>
+  (await tx.lot.findUniqueOrThrow({ where: { id }, select: { details: true } })).details as object;
 
 const createBatch = (tx: Tx, placeId: string, b: NonNullable<Entry['batches']>[number]) =>
   tx.batch.create({

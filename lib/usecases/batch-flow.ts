@@ -7,7 +7,8 @@ import type { BatchRecord } from '#lib/ledger/batch-record.ts';
 import { type Act, childId, type Entry, isRefusal, type Refusal } from '#lib/ledger/entry.ts';
 import type { HeldLot } from '#lib/ledger/lot.ts';
 import { newLot, worstGrade } from '#lib/ledger/lot.ts';
-import { setAsideCode } from '#lib/ledger/lot-code.ts';
+import type { Recipe } from '#lib/reference/recipes/recipe.ts';
+import { SET_ASIDE_MATERIALS } from '#lib/reference/set-aside-materials.ts';
 import { batchOfCode, loadBatches } from '#lib/store/batch-store.ts';
 import type { Tx } from '#lib/store/database/open-database.ts';
 import { loadLots, movementsOf, type Written, writeAct } from '#lib/store/ledger-store.ts';
@@ -19,6 +20,7 @@ import type { Context } from './context.ts';
 import { sheetOf } from './frozen-sheet.ts';
 import { holdAtFilling, PROCESS_HOLD, withHold } from './ph-hold.ts';
 import { recordedRecipe } from './recipes-here.ts';
+import { freeSetAsideCode } from './set-aside-acts.ts';
 
 export interface Told {
   said: string;
@@ -75,6 +77,8 @@ export interface FillInput {
   /** Trim as weighed; the sheet's when null. */
   trimG: number | null;
   keepTrim: boolean;
+  /** Ground-fall or brown core was seen in it. */
+  brownCore?: boolean;
 }
 
 /** Jars filled, counted; the partial one to the fridge; the rest of the mass is accounted for. */
@@ -96,7 +100,9 @@ export const fillBatch = (ctx: Context, input: FillInput): Promise<Written<Told>
         : [];
     if (isRefusal(empties)) return empties;
     const trimG = input.trimG ?? sheet.trimG;
-    const kept = input.keepTrim && trimG > 0 ? await keptTrim(ctx, tx, batch, act, trimG) : null;
+    if (input.keepTrim && input.brownCore)
+      return { refused: 'trim with ground-fall fruit or brown cores is not kept for food: hens or compost' };
+    const kept = input.keepTrim && trimG > 0 ? await keptTrim(ctx, tx, { batch, act, recipe }, trimG) : null;
     if (isRefusal(kept)) return kept;
     const netG = Math.min(
       sheet.jarG ?? Number.POSITIVE_INFINITY,
@@ -158,8 +164,7 @@ function coldRoom(ctx: Context, ways: readonly string[]) {
 async function keptTrim(
   ctx: Context,
   tx: Tx,
-  batch: BatchRecord,
-  act: Act,
+  { batch, act, recipe }: { batch: BatchRecord; act: Act; recipe: Recipe },
   grams: number,
 ): Promise<ReturnType<typeof newLot> | Refusal> {
   const drawn = (await movementsOf(tx, ctx.place.id, [panLotId(batch.id)])).flatMap((m) =>
@@ -171,11 +176,12 @@ async function keptTrim(
     return {
       refused: `the trim is not kept for food: ${bad.code} was ${bad.groundFall ? 'picked up from the ground' : 'culled'}`,
     };
+  const material = SET_ASIDE_MATERIALS.find((m) => recipe.byProducts.some((b) => b.material === m.id));
   return newLot({
     id: childId(act.id, 'trim'),
-    code: `${setAsideCode(ctx.today, batch.code.split('-')[1] ?? 'TRM', 1)}-${batch.code.split('-').at(-1)}`,
+    code: await freeSetAsideCode(ctx, tx, act.day, material?.letters ?? batch.code.split('-')[1] ?? 'TRM'),
     kind: 'set-aside',
-    label: `Fresh trim of ${batch.label.toLowerCase()}`,
+    label: material?.name ?? `Fresh trim of ${batch.label.toLowerCase()}`,
     unit: 'g',
     item: 'fresh-trim',
     foodId: fruit[0]?.foodId ?? null,
@@ -186,7 +192,13 @@ async function keptTrim(
     since: act.at,
     roomId: roomOfKind(ctx.place, 'fridge')?.id ?? null,
     bestBefore: addDays(ctx.today, 1),
-    details: { state: 'fresh', strength: 'untested', seedsOut: false, grams },
+    details: {
+      ...(material ? { material: material.id } : {}),
+      state: 'fresh',
+      strength: 'untested',
+      seedsOut: false,
+      grams,
+    },
   });
 }
 

@@ -91,6 +91,10 @@ export async function draftBatch(ctx: Context, typed: BatchAsk, tx: Db | Tx = ct
   };
 }
 
+/** A set-aside on its way (fresh, on the trays, in its jar) is not drawn on yet; supplies always are. */
+export const isReady = ({ kind, details }: Pick<HeldLot, 'kind' | 'details'>): boolean =>
+  kind !== 'set-aside' || !['fresh', 'drying', 'conditioning'].includes(String(details.state));
+
 /** The amounts typed by scale, cup or spoon as grams of the recipe's own sugar, pectin and acid. */
 function inGrams(
   recipe: Recipe,
@@ -171,9 +175,7 @@ function questionOf(ctx: Context, parts: Parts): BatchQuestion {
 async function shortOf(ctx: Context, tx: Db | Tx, sheet: BatchSheet, jarKind: JarKind | null): Promise<string[]> {
   const stock = await loadLots(tx, ctx.place.id, { kinds: ['supply', 'set-aside', 'lids', 'empties'] });
   const have = (item: string, kind?: string) =>
-    stock
-      .filter((l) => l.item === item && (!kind || l.kind === kind) && l.details.state !== 'fresh')
-      .reduce((n, l) => n + l.onHand, 0);
+    stock.filter((l) => l.item === item && (!kind || l.kind === kind) && isReady(l)).reduce((n, l) => n + l.onHand, 0);
   const short: string[] = [];
   for (const [item, grams] of Object.entries(sheet.totals) as [DoseItem, number][]) {
     const stockItem = STOCK_OF_DOSE[item];

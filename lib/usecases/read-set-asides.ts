@@ -1,44 +1,127 @@
-/** What is set aside, how old it is and what is known of its strength. */
-import { loadLots } from '#lib/store/ledger-store.ts';
-import type { PlainDate } from '#lib/units/plain-date.ts';
+/** What is set aside: fresh (today), on the trays, in its conditioning jar, ready; and one set-aside with all that is known of it. */
+import type { HeldLot } from '#lib/ledger/lot.ts';
+import { CONDITIONING, PASTEURISE } from '#lib/reference/dried-storage.ts';
+import { setAsideMaterial } from '#lib/reference/set-aside-materials.ts';
+import { loadLots, lotOfCode } from '#lib/store/ledger-store.ts';
+import { daysBetween, type PlainDate } from '#lib/units/plain-date.ts';
 import type { Context } from './context.ts';
+import { type Drying, dryingDetails, dryingOf } from './drying-of.ts';
+import { localClock } from './local-clock.ts';
+import { conditioningOf } from './set-aside-acts.ts';
+import { type WayShown, waysOf } from './set-aside-ways.ts';
+
+export type SetAsideState = 'fresh' | 'drying' | 'conditioning' | 'dry' | 'frozen' | 'unknown';
+
+export interface SetAsideRow {
+  code: string;
+  label: string;
+  amount: number;
+  unit: string;
+  madeOn: PlainDate;
+  bestBefore: PlainDate | null;
+  where: string;
+  state: SetAsideState;
+  strength: string;
+  grade: string | null;
+  seedsOut: boolean;
+  /** What is to be done with it now. */
+  next: string;
+}
 
 export interface SetAsideView {
-  lots: {
-    code: string;
-    label: string;
-    amount: number;
-    unit: string;
-    madeOn: PlainDate;
-    bestBefore: PlainDate | null;
-    where: string;
-    state: string;
-    strength: string;
-    grade: string | null;
-    seedsOut: boolean;
-  }[];
+  lots: SetAsideRow[];
   powderG: number;
 }
 
 export async function readSetAsides(ctx: Context): Promise<SetAsideView> {
   const lots = await loadLots(ctx.db, ctx.place.id, { kinds: ['set-aside'] });
-  const said = (v: unknown, otherwise: string) => (typeof v === 'string' ? v : otherwise);
   return {
-    lots: lots.map((l) => ({
-      code: l.code,
-      label: l.label,
-      amount: l.onHand,
-      unit: l.unit,
-      madeOn: l.madeOn,
-      bestBefore: l.bestBefore,
-      where: ctx.place.rooms.find((r) => r.id === l.roomId)?.label ?? 'no place given',
-      state: said(l.details.state, 'unknown'),
-      strength: said(l.details.strength, 'untested'),
-      grade: l.grade,
-      seedsOut: l.details.seedsOut === true,
-    })),
+    lots: lots.map((l) => rowOf(ctx, l)),
     powderG: lots
       .filter((l) => l.item === 'apple-powder' && l.details.state === 'dry')
       .reduce((g, l) => g + l.onHand, 0),
+  };
+}
+
+const STATES: readonly SetAsideState[] = ['fresh', 'drying', 'conditioning', 'dry', 'frozen'];
+
+function rowOf(ctx: Context, l: HeldLot): SetAsideRow {
+  const state = STATES.find((s) => s === l.details.state) ?? 'unknown';
+  return {
+    code: l.code,
+    label: l.label,
+    amount: l.onHand,
+    unit: l.unit,
+    madeOn: l.madeOn,
+    bestBefore: l.bestBefore,
+    where: ctx.place.rooms.find((r) => r.id === l.roomId)?.label ?? 'no place given',
+    state,
+    strength: typeof l.details.strength === 'string' ? l.details.strength : 'untested',
+    grade: l.grade,
+    seedsOut: l.details.seedsOut === true,
+    next: nextOf(ctx, l, state),
+  };
+}
+
+function nextOf(ctx: Context, l: HeldLot, state: SetAsideState): string {
+  if (state === 'fresh') return 'dry, freeze or boil it today';
+  if (state === 'drying') {
+    const d = dryingOf(l);
+    return d ? `dry at ${(d.targetG / 1000).toFixed(2)} kg; ${doneBy(ctx, l, d)}` : 'weigh it';
+  }
+  const jar = conditioningOf(l);
+  if (!jar) return '';
+  const days = daysBetween(jar.since, ctx.today);
+  if (days >= CONDITIONING.days) return 'look once more, then to the cupboard';
+  return jar.shaken.includes(ctx.today)
+    ? `shaken today, day ${days} of ${CONDITIONING.days}`
+    : `shake it, day ${days} of ${CONDITIONING.days}`;
+}
+
+const HOUR_MS = 3_600_000;
+
+/** "done about 15:30 Sat 18 Oct (14:10 to 17:00)" by the posterior. */
+function doneBy(ctx: Context, l: HeldLot, d: Drying): string {
+  const started = dryingDetails(l)?.startedAt ?? l.since;
+  const at = (hours: number) =>
+    localClock(new Date(Date.parse(started) + hours * HOUR_MS).toISOString(), ctx.place.timeZone);
+  const middle = at(d.end.p50);
+  return `done about ${middle.time} ${middle.day}, four cases of five between ${at(d.end.p10).time} and ${at(d.end.p90).time}`;
+}
+
+export interface SetAsidePage extends SetAsideRow {
+  material: { id: string; name: string; seeds: boolean; rind: boolean } | null;
+  drying: (Drying & { done: string }) | null;
+  conditioning: { days: number; least: number; usual: number; shakenToday: boolean } | null;
+  ways: WayShown[];
+  /** Trays that take it, by the loads a m². */
+  traysAsked: number;
+  dryerC: number;
+  pasteurise: string[];
+}
+
+export async function readSetAside(ctx: Context, code: string): Promise<SetAsidePage | null> {
+  const lot = await lotOfCode(ctx.db, ctx.place.id, code);
+  if (lot?.kind !== 'set-aside') return null;
+  const row = rowOf(ctx, lot);
+  const material = typeof lot.details.material === 'string' ? setAsideMaterial(lot.details.material) : null;
+  const drying = dryingOf(lot);
+  const jar = conditioningOf(lot);
+  const dryer = ctx.place.kitchens.flatMap((k) => k.dryers)[0];
+  const perTray = dryer && material ? (1000 * material.kgPerM2[1] * dryer.trayCm2) / 10_000 : (dryer?.gPerTray ?? 700);
+  return {
+    ...row,
+    material: material && { id: material.id, name: material.name, seeds: material.seeds, rind: material.rind },
+    drying: drying && { ...drying, done: doneBy(ctx, lot, drying) },
+    conditioning: jar && {
+      days: daysBetween(jar.since, ctx.today),
+      least: CONDITIONING.low,
+      usual: CONDITIONING.days,
+      shakenToday: jar.shaken.includes(ctx.today),
+    },
+    ways: row.state === 'fresh' || row.state === 'unknown' ? waysOf(lot) : [],
+    traysAsked: Math.max(1, Math.min(dryer?.trays ?? 10, Math.ceil(lot.onHand / perTray))),
+    dryerC: (dryer?.centiC ?? 5700) / 100,
+    pasteurise: PASTEURISE.map((p) => `${p.how}, ${p.minutes >= 1440 ? `${p.minutes / 60} h` : `${p.minutes} min`}`),
   };
 }

@@ -15,7 +15,7 @@ import { splitWhole } from '#lib/units/split.ts';
 import { actOf } from './act-of.ts';
 import type { BatchAsk } from './batch-ask.ts';
 import type { Context } from './context.ts';
-import { type Draft, draftBatch, inStockUnit, STOCK_OF_DOSE } from './draft-batch.ts';
+import { type Draft, draftBatch, inStockUnit, isReady, STOCK_OF_DOSE } from './draft-batch.ts';
 import { frozenSheet } from './freeze-sheet.ts';
 
 /** Named in each batch, so that a corrected formula never rewrites a jar that stands. */
@@ -98,7 +98,7 @@ function drawDoses(pan: PanSheet, stock: HeldLot[]): Draw[] | Refusal {
     const grams = doseG(pan, item);
     if (!of || grams <= 0) continue;
     const found = drawOldest(
-      stock.filter((l) => l.item === of && l.details.state !== 'fresh'),
+      stock.filter((l) => l.item === of && isReady(l)),
       inStockUnit(item, grams),
       of.replaceAll('-', ' '),
     );

@@ -7,7 +7,8 @@ import { placeContext } from '../../place-context.ts';
 
 export const metadata: Metadata = { title: 'Set-asides' };
 
-export default async function SetAsidesPage() {
+export default async function SetAsidesPage({ searchParams }: { searchParams: Promise<{ said?: string }> }) {
+  const { said } = await searchParams;
   const context = await placeContext();
   const view = await readSetAsides(context);
   const answer =
@@ -22,6 +23,7 @@ export default async function SetAsidesPage() {
         answer={answer}
         sub="Cores, peels and rinds kept from the pan, oldest first. What a powder can carry is known only once a batch has proved it."
       />
+      {said ? <p role="status">{said}</p> : null}
       <SetAsideList lots={view.lots} />
     </>
   );

@@ -1,0 +1,43 @@
+import { randomUUID } from 'node:crypto';
+import type { Metadata } from 'next';
+import { notFound } from 'next/navigation';
+import { AnswerHeading } from '#components/answer-heading.tsx';
+import { Problem } from '#components/problem.tsx';
+import { SetAsideCard } from '#components/set-aside-card.tsx';
+import { mass } from '#lib/units/format.ts';
+import { readSetAside } from '#lib/usecases/read-set-asides.ts';
+import { placeContext } from '../../../place-context.ts';
+import { dry, ready, shake, way, weigh } from '../actions.ts';
+
+export const metadata: Metadata = { title: 'Set-aside' };
+
+export default async function SetAsidePage({
+  params,
+  searchParams,
+}: {
+  params: Promise<{ code: string }>;
+  searchParams: Promise<{ said?: string; refused?: string }>;
+}) {
+  const [{ code }, { said, refused }] = await Promise.all([params, searchParams]);
+  const view = await readSetAside(await placeContext(), decodeURIComponent(code));
+  if (!view) notFound();
+  const amount = view.unit === 'g' ? mass(view.amount) : `${view.amount} packs`;
+  return (
+    <>
+      <AnswerHeading
+        answer={`${view.label}: ${view.amount > 0 ? `${amount}, ${view.state}` : 'none left'}`}
+        sub={view.next || `${view.code}, in the ${view.where.toLowerCase()}`}
+      />
+      {refused ? <Problem title="Not noted">{refused}</Problem> : null}
+      {said ? <p role="status">{said}</p> : null}
+      <SetAsideCard
+        view={view}
+        actions={{ dry, weigh, shake, ready, way }}
+        ids={Array.from({ length: 6 }, () => randomUUID())}
+      />
+      <p>
+        <a href="/set-asides">All set-asides</a>
+      </p>
+    </>
+  );
+}

@@ -1,0 +1,98 @@
+import { PlotFrame } from './plot-frame.tsx';
+import { bandPath, linePath, roundTicks } from './plot-scale.ts';
+
+export type DryingCurveProps = {
+  startG: number;
+  targetG: number;
+  weighings: readonly { hours: number; grams: number }[];
+  /** Hours from the start at which a tenth, half, nine tenths of the outcomes are done. */
+  end: { p10: number; p50: number; p90: number };
+  sentence: string;
+};
+
+/** Weight on the trays by the hour: the weighings, the weight to reach, and when that is expected. */
+export function DryingCurve({ startG, targetG, weighings, end, sentence }: DryingCurveProps) {
+  const points = [{ hours: 0, grams: startG }, ...weighings];
+  const x = { from: 0, to: Math.max(end.p90, ...points.map((p) => p.hours)) * 1.08 };
+  const y = { from: 0, to: (startG / 1000) * 1.08 };
+  const kg = targetG / 1000;
+  const last = points.at(-1) ?? { hours: 0, grams: startG };
+  return (
+    <figure>
+      <figcaption>{sentence}</figcaption>
+      <PlotFrame
+        x={x}
+        y={y}
+        xTicks={roundTicks(x, 5).map((h) => ({ at: h, label: String(h) }))}
+        yTicks={roundTicks(y, 4).map((v) => ({ at: v, label: v.toFixed(1) }))}
+        xTitle="hours on the trays"
+        yTitle="kg"
+        describe={`${sentence} Weighed ${points.map((p) => `${(p.grams / 1000).toFixed(2)} kg at ${p.hours.toFixed(1)} h`).join(', ')}.`}
+        marks={[
+          {
+            x: 0,
+            y: kg,
+            place: 'right',
+            node: <b style={{ background: 'var(--enamel)', padding: '0 .25rem' }}>dry at {kg.toFixed(2)} kg</b>,
+          },
+          ...points.map((p) => ({
+            x: p.hours,
+            y: p.grams / 1000,
+            place: 'on' as const,
+            node: (
+              <i
+                style={{
+                  display: 'block',
+                  width: 14,
+                  height: 14,
+                  borderRadius: '50%',
+                  background: 'var(--rim)',
+                  border: '2.5px solid var(--enamel)',
+                }}
+              />
+            ),
+          })),
+        ]}
+      >
+        <path
+          d={bandPath(
+            [
+              { x: end.p10, low: 0, high: y.to },
+              { x: end.p90, low: 0, high: y.to },
+            ],
+            x,
+            y,
+          )}
+          fill="var(--well)"
+          stroke="none"
+        />
+        <path
+          d={linePath(
+            [
+              { x: x.from, y: kg },
+              { x: x.to, y: kg },
+            ],
+            x,
+            y,
+          )}
+          stroke="var(--ink)"
+          strokeWidth={2}
+          strokeDasharray="7 5"
+          fill="none"
+        />
+        <path
+          d={linePath(
+            [...points.map((p) => ({ x: p.hours, y: p.grams / 1000 })), { x: Math.max(end.p50, last.hours), y: kg }],
+            x,
+            y,
+          )}
+          stroke="var(--rim)"
+          strokeWidth={3}
+          strokeDasharray="2 6"
+          strokeLinecap="round"
+          fill="none"
+        />
+      </PlotFrame>
+    </figure>
+  );
+}

@@ -1,0 +1,181 @@
+import { counted, mass } from '#lib/units/format.ts';
+import { Button } from './button.tsx';
+import { Caution } from './caution.tsx';
+import { DryingCurve } from './drying-curve.tsx';
+import { Field } from './field.tsx';
+import type { FormAction } from './form-action.ts';
+import styles from './set-aside-card.module.css';
+import { Tray } from './tray.tsx';
+import { TrayTable } from './tray-table.tsx';
+
+export type SetAsideCardProps = {
+  view: {
+    code: string;
+    amount: number;
+    state: string;
+    strength: string;
+    grade: string | null;
+    material: { name: string; seeds: boolean; rind: boolean } | null;
+    drying: {
+      startG: number;
+      targetG: number;
+      lastG: number;
+      toGoG: number;
+      trays: number;
+      celsius: number;
+      weighings: readonly { hours: number; grams: number }[];
+      end: { p10: number; p50: number; p90: number };
+      formula: string;
+      done: string;
+    } | null;
+    conditioning: { days: number; least: number; usual: number; shakenToday: boolean } | null;
+    ways: readonly { id: string; title: string; gives: string; food: boolean }[];
+    traysAsked: number;
+    dryerC: number;
+    pasteurise: readonly string[];
+  };
+  actions: { dry: FormAction; weigh: FormAction; shake: FormAction; ready: FormAction; way: FormAction };
+  ids: readonly string[];
+};
+
+/** One set-aside: what to do with it now, and nothing else. */
+export function SetAsideCard(p: SetAsideCardProps) {
+  const { view: v } = p;
+  return (
+    <>
+      {v.ways.length > 0 ? <WaysOut {...p} /> : null}
+      {v.drying ? <OnTheTrays {...p} drying={v.drying} /> : null}
+      {v.conditioning ? <InTheJar {...p} jar={v.conditioning} /> : null}
+      <p>
+        Grade {v.grade ?? 'not said'}: the worst of what went into it. Strength {v.strength}.{' '}
+        <a href={`/trace/${v.code}`}>Where it comes from and where it went</a>
+      </p>
+    </>
+  );
+}
+
+const Hidden = ({ id, code }: { id: string | undefined; code: string }) => (
+  <>
+    <input type="hidden" name="id" value={id} />
+    <input type="hidden" name="code" value={code} />
+  </>
+);
+
+function WaysOut({ view: v, actions, ids }: SetAsideCardProps) {
+  return (
+    <TrayTable columns="equal">
+      {v.ways.map((w, i) => (
+        <Tray key={w.id} title={w.title}>
+          <p>{w.gives}</p>
+          {w.id === 'dry' ? (
+            <form action={actions.dry} className={styles.form}>
+              <Hidden id={ids[i]} code={v.code} />
+              <Field name="trays" label="Trays" inputMode="numeric" required defaultValue={String(v.traysAsked)} />
+              <Field
+                name="centiC"
+                label="Dryer set to"
+                unit="°C"
+                inputMode="decimal"
+                required
+                defaultValue={String(v.dryerC)}
+              />
+              {v.material?.seeds ? <Tick name="seedsOut" label="The seeds are out" /> : null}
+              {v.material?.rind ? <Tick name="waxed" label="The rind was waxed or treated" /> : null}
+              <Button>Put it on the trays</Button>
+            </form>
+          ) : (
+            <form action={actions.way} className={styles.form}>
+              <Hidden id={ids[i]} code={v.code} />
+              <input type="hidden" name="way" value={w.id} />
+              {w.id === 'stock' ? (
+                <>
+                  <Caution title="A boiling pot of pulp spits: long spoon, lid ajar." />
+                  <Field name="waterG" label="Water put in" unit="kg" inputMode="decimal" />
+                  <Field name="stockG" label="Stock strained off" unit="kg" inputMode="decimal" />
+                </>
+              ) : null}
+              <Button kind="quiet">{w.title}</Button>
+            </form>
+          )}
+        </Tray>
+      ))}
+    </TrayTable>
+  );
+}
+
+const Tick = ({ name, label }: { name: string; label: string }) => (
+  <label className={styles.tick}>
+    <input type="checkbox" name={name} />
+    <span>{label}</span>
+  </label>
+);
+
+function OnTheTrays({
+  view: v,
+  drying: d,
+  actions,
+  ids,
+}: SetAsideCardProps & { drying: NonNullable<SetAsideCardProps['view']['drying']> }) {
+  return (
+    <TrayTable columns="equal">
+      <Tray title="How far is it?">
+        <DryingCurve
+          {...d}
+          sentence={`${mass(d.startG)} on ${counted(d.trays, 'tray')} at ${d.celsius} °C: dry at ${(d.targetG / 1000).toFixed(2)} kg, ${d.done}.`}
+        />
+        <details>
+          <summary>Why {(d.targetG / 1000).toFixed(2)} kg</summary>
+          <p>
+            The dry matter stays: {d.formula}. The hours are learnt from the weighings (Page’s drying law, first guess
+            from printed hours of household dryers); the shaded band holds four cases of five.
+          </p>
+        </details>
+      </Tray>
+      <Tray title="Weigh it">
+        <p>
+          {d.toGoG > 0
+            ? `${(d.toGoG / 1000).toFixed(2)} kg of water to go since the last weighing.`
+            : 'It is light enough.'}
+        </p>
+        <form action={actions.weigh} className={styles.form}>
+          <Hidden id={ids[0]} code={v.code} />
+          <Field name="grams" label="All of it weighs" unit="kg" inputMode="decimal" required />
+          <Tick name="out" label="Take it off the trays" />
+          <Button>Note it</Button>
+        </form>
+      </Tray>
+    </TrayTable>
+  );
+}
+
+function InTheJar({
+  view: v,
+  jar,
+  actions,
+  ids,
+}: SetAsideCardProps & { jar: NonNullable<SetAsideCardProps['view']['conditioning']> }) {
+  return (
+    <TrayTable columns="equal">
+      <Tray title={`Conditioning, day ${jar.days} of ${jar.usual}`}>
+        <p>
+          In a jar, two thirds full, in the warm. Shake it every day and look for drops on the glass: they mean it was
+          not dry. Its best-before date begins only when this ends.
+        </p>
+        <form action={actions.shake} className={styles.form}>
+          <Hidden id={ids[0]} code={v.code} />
+          <Tick name="drops" label="Drops on the glass" />
+          <Button>{jar.shakenToday ? 'Shaken again' : 'Shaken today'}</Button>
+        </form>
+      </Tray>
+      {jar.days >= jar.least ? (
+        <Tray title="Is it dry?">
+          <p>Dried outdoors or on a sill? First against insects: {v.pasteurise.join(', or ')}.</p>
+          <form action={actions.ready} className={styles.form}>
+            <Hidden id={ids[1]} code={v.code} />
+            <Button>No drops: to the cupboard</Button>
+          </form>
+        </Tray>
+      ) : null}
+    </TrayTable>
+  );
+}

@@ -1,0 +1,51 @@
+/** The forms of a set-aside: onto the trays, weighed, shaken, and its ways out; a pressing; fruit cut for the dryer. */
+import { z } from 'zod';
+import { actId, count, massKg, optional, temperature, tick, word } from './fields.ts';
+
+const on = { id: actId, code: word('the set-aside') };
+
+export const dryForm = z.object({
+  ...on,
+  trays: count({ what: 'the trays', min: 1, max: 200 }),
+  centiC: temperature({ what: 'the dryer', min: 15, max: 80 }),
+  seedsOut: tick,
+  waxed: tick,
+});
+export const weighForm = z.object({
+  ...on,
+  grams: massKg({ what: 'the weight', min: 0.001, max: 500 }),
+  out: tick,
+});
+export const shakeForm = z.object({ ...on, drops: tick });
+export const readyForm = z.object(on);
+export const wayForm = z.object({
+  ...on,
+  way: z.enum(['freeze', 'hens', 'compost', 'stock'], { error: 'choose a way' }),
+  waterG: optional(massKg({ what: 'the water', min: 0.05, max: 200 })),
+  stockG: optional(massKg({ what: 'the stock', min: 0.05, max: 200 })),
+});
+export const pressForm = z
+  .object({
+    id: actId,
+    lot: word('the fruit', 200),
+    kg: massKg({ what: 'the fruit', min: 0.5, max: 5000 }),
+    juice: massKg({ what: 'the juice', min: 0, max: 5000 }),
+    pomace: massKg({ what: 'the pomace', min: 0, max: 5000 }),
+    keepPomace: tick,
+  })
+  .transform(({ id, lot, kg, juice, pomace, keepPomace }) => ({
+    id,
+    draws: [{ lotId: lot, grams: kg }],
+    juiceG: juice,
+    pomaceG: pomace,
+    keepPomace,
+  }));
+export const cutForm = z
+  .object({
+    id: actId,
+    lot: word('the fruit', 200),
+    raw: massKg({ what: 'the fruit', min: 0.1, max: 500 }),
+    cut: massKg({ what: 'the rings', min: 0.05, max: 500 }),
+    keepPeel: tick,
+  })
+  .transform(({ id, lot, raw, cut, keepPeel }) => ({ id, lotId: lot, rawG: raw, cutG: cut, keepPeel }));

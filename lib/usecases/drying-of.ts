@@ -1,0 +1,72 @@
+/**
+ * The drying of one set-aside: what went on the trays, what it must weigh, the weighings, and when it is done by them.
+ * Its target needs no kinetics (dry matter stays); the hours are the Page model learnt from the weighings.
+ */
+import type { HeldLot } from '#lib/ledger/lot.ts';
+import { setAsideMaterial } from '#lib/reference/set-aside-materials.ts';
+import { dryerStartOf, startRate } from '#lib/science/dryer-start.ts';
+import { type DryingEnd, dryingEnd } from '#lib/science/drying-posterior.ts';
+import { driedMass } from '#lib/science/drying-target.ts';
+import { rateAt } from '#lib/science/page-drying.ts';
+import { celsius } from '#lib/units/quantity.ts';
+
+/** Kept in the lot's details while it dries. */
+export interface DryingDetails {
+  /** ISO instant it went on the trays. */
+  startedAt: string;
+  startG: number;
+  trays: number;
+  centiC: number;
+  weighings: { at: string; grams: number }[];
+}
+
+export interface Drying {
+  startG: number;
+  targetG: number;
+  trays: number;
+  celsius: number;
+  /** Hours since it went on the trays. */
+  weighings: { hours: number; grams: number }[];
+  lastG: number;
+  /** Grams of water still to go; 0 or less when it is light enough. */
+  toGoG: number;
+  /** Hours from the start; a tenth, half and nine tenths of the outcomes are done. */
+  end: DryingEnd;
+  formula: string;
+}
+
+const HOUR_MS = 3_600_000;
+
+export const dryingDetails = (lot: Pick<HeldLot, 'details'>): DryingDetails | null =>
+  lot.details.state === 'drying' ? (lot.details.drying as DryingDetails) : null;
+
+/** Null for a lot that is not on the trays. */
+export function dryingOf(lot: Pick<HeldLot, 'details'>): Drying | null {
+  const d = dryingDetails(lot);
+  if (!d || typeof lot.details.material !== 'string') return null;
+  const material = setAsideMaterial(lot.details.material);
+  const start = dryerStartOf(material.dryer);
+  const targetG = driedMass({ freshG: d.startG, w0: material.w0, wt: material.wt });
+  const weighings = d.weighings.map((w) => ({
+    hours: (Date.parse(w.at) - Date.parse(d.startedAt)) / HOUR_MS,
+    grams: w.grams,
+  }));
+  const lastG = weighings.at(-1)?.grams ?? d.startG;
+  return {
+    startG: d.startG,
+    targetG,
+    trays: d.trays,
+    celsius: d.centiC / 100,
+    weighings,
+    lastG,
+    toGoG: lastG - targetG,
+    end: dryingEnd({
+      freshG: d.startG,
+      w0: material.w0,
+      wt: material.wt,
+      prior: { ...rateAt(startRate(start), celsius(d.centiC / 100), start.kind), n: start.n },
+      weighings: weighings.filter((w) => w.hours > 0 && w.grams <= d.startG),
+    }),
+    formula: `${d.startG} g × (1 - ${material.w0}) / (1 - ${material.wt})`,
+  };
+}

@@ -1,0 +1,267 @@
+/**
+ * A set-aside on its way: on the trays, weighed, off the trays into the conditioning jar, shaken, back to the dryer when drops
+ * show, and dry; or frozen, to the hens, to the compost. What it loses on the trays is vapour, so its mass is always whole.
+ */
+import { type Act, childId, type Entry, type Refusal } from '#lib/ledger/entry.ts';
+import { type HeldLot, type Lot, newLot } from '#lib/ledger/lot.ts';
+import { setAsideCode } from '#lib/ledger/lot-code.ts';
+import { moveGrams } from '#lib/ledger/movement.ts';
+import { CONDITIONING, driedFruitMonths } from '#lib/reference/dried-storage.ts';
+import { setAsideMaterial } from '#lib/reference/set-aside-materials.ts';
+import type { Tx } from '#lib/store/database/open-database.ts';
+import { loadLots, lotOfCode, type Written, writeAct } from '#lib/store/ledger-store.ts';
+import { roomOfKind } from '#lib/store/place.ts';
+import { kilograms } from '#lib/units/format.ts';
+import { addDays, daysBetween, type PlainDate, plainDate } from '#lib/units/plain-date.ts';
+import { actOf } from './act-of.ts';
+import type { Context } from './context.ts';
+import { type DryingDetails, dryingDetails, dryingOf } from './drying-of.ts';
+
+type Told = { said: string };
+type Step = (
+  lot: HeldLot,
+  act: Act,
+  tx: Tx,
+) => Promise<{ entry: Entry; tell: Told } | Refusal> | { entry: Entry; tell: Told } | Refusal;
+
+interface OnLot {
+  id: string;
+  code: string;
+}
+
+function step(ctx: Context, input: OnLot, kind: string, run: Step): Promise<Written<Told>> {
+  const act = actOf(ctx, input.id, 'set-aside', { ...input, step: kind });
+  return writeAct(ctx.db, ctx.place.id, input.id, ctx.enteredAt, async (tx) => {
+    const lot = await lotOfCode(tx, ctx.place.id, input.code);
+    if (lot?.kind !== 'set-aside') return { refused: `there is no set-aside ${input.code}` };
+    if (lot.onHand <= 0) return { refused: `nothing is left of ${input.code}` };
+    return run(lot, act, tx);
+  });
+}
+
+const changed = (
+  act: Act,
+  lot: HeldLot,
+  change: Omit<Entry['changes'][number], 'lotId'>,
+  movements: Entry['movements'] = [],
+): Entry => ({
+  act,
+  lots: [],
+  movements,
+  changes: [{ lotId: lot.id, ...change }],
+});
+
+export interface DryInput extends OnLot {
+  trays: number;
+  /** Hundredths of a °C. */
+  centiC: number;
+  seedsOut: boolean;
+  waxed: boolean;
+}
+
+export const startDrying = (ctx: Context, input: DryInput): Promise<Written<Told>> =>
+  step(ctx, input, 'dry', (lot, act) => {
+    if (lot.details.state !== 'fresh') return { refused: `${lot.code} is ${lot.details.state}, not fresh` };
+    if (typeof lot.details.material !== 'string') return { refused: `what ${lot.code} is made of is not on record` };
+    const material = setAsideMaterial(lot.details.material);
+    if (material.seeds && !input.seedsOut)
+      return { refused: 'take the seeds out first: they are not ground with the rest' };
+    if (material.rind && input.waxed) return { refused: 'waxed or treated rind is not kept for food: compost it' };
+    const drying: DryingDetails = {
+      startedAt: act.at,
+      startG: lot.onHand,
+      trays: input.trays,
+      centiC: input.centiC,
+      weighings: [],
+    };
+    const details = { state: 'drying', drying, seedsOut: input.seedsOut, waxed: input.waxed };
+    return {
+      entry: changed(act, lot, { details }),
+      tell: { said: `${kilograms(lot.onHand)} is on ${input.trays} trays.` },
+    };
+  });
+
+export interface WeighInput extends OnLot {
+  grams: number;
+  /** Take it off the trays at this weight. */
+  out: boolean;
+}
+
+/** A set-aside may come off a hair above its target: the scale and the first moisture are no better. Rule of this project. */
+const NEAR_TARGET = 1.03;
+
+export const weighDrying = (ctx: Context, input: WeighInput): Promise<Written<Told>> =>
+  step(ctx, input, 'weigh', (lot, act) => {
+    const drying = dryingDetails(lot);
+    if (!drying) return { refused: `${lot.code} is not on the trays` };
+    const last = drying.weighings.at(-1)?.grams ?? drying.startG;
+    if (input.grams > last)
+      return { refused: `${input.grams} g is more than the ${last} g of the last weighing: drying only takes away` };
+    const weighed = { ...drying, weighings: [...drying.weighings, { at: act.at, grams: input.grams }] };
+    const now = dryingOf({ details: { ...lot.details, drying: weighed } });
+    const target = now?.targetG ?? input.grams;
+    const kg = (g: number) => `${(g / 1000).toFixed(2)} kg`;
+    const short = `${kg(input.grams - target)} of water still to go: target ${kg(target)}`;
+    if (!input.out || input.grams > target * NEAR_TARGET) {
+      const said =
+        input.grams > target
+          ? `${short}.${input.out ? ' It stays on the trays; conditioning does not start.' : ''}`
+          : 'Light enough: take it off the trays.';
+      return { entry: changed(act, lot, { details: { drying: weighed } }), tell: { said } };
+    }
+    const lost = lot.onHand - input.grams;
+    const movements = lost > 0 ? [moveGrams({ lot: lot.id }, { sink: 'vapour' }, lost)] : [];
+    const details = { state: 'conditioning', drying: weighed, conditioning: { since: act.day, shaken: [] } };
+    return {
+      entry: changed(act, lot, { details, bestBefore: null }, movements),
+      tell: {
+        said: `${kg(input.grams)} is in its jar, two thirds full. Shake it every day for ${CONDITIONING.days} days.`,
+      },
+    };
+  });
+
+export interface Conditioning {
+  since: PlainDate;
+  shaken: PlainDate[];
+}
+export const conditioningOf = (lot: Pick<HeldLot, 'details'>): Conditioning | null =>
+  lot.details.state === 'conditioning' ? (lot.details.conditioning as Conditioning) : null;
+
+export const shakeJar = (ctx: Context, input: OnLot & { drops: boolean }): Promise<Written<Told>> =>
+  step(ctx, input, 'shake', (lot, act) => {
+    const jar = conditioningOf(lot);
+    if (!jar) return { refused: `${lot.code} is not in a conditioning jar` };
+    if (input.drops) {
+      // Dry matter is what it was: the first load, its target and its weighings still hold.
+      const details = { state: 'drying' };
+      return {
+        entry: changed(act, lot, { details }),
+        tell: { said: 'Drops on the glass: it is back on the trays, and its days of conditioning begin again.' },
+      };
+    }
+    const shaken = [...new Set([...jar.shaken, act.day])];
+    return {
+      entry: changed(act, lot, { details: { conditioning: { ...jar, shaken } } }),
+      tell: { said: `Shaken, day ${daysBetween(jar.since, act.day)} of ${CONDITIONING.days}.` },
+    };
+  });
+
+/** Peel, core, pomace and rind keep 6 to 12 months by estimate: 6 is shown. Fruit by the temperature of its store. */
+const PEEL_DAYS = 183;
+
+export const endConditioning = (ctx: Context, input: OnLot): Promise<Written<Told>> =>
+  step(ctx, input, 'ready', (lot, act) => {
+    const jar = conditioningOf(lot);
+    if (!jar) return { refused: `${lot.code} is not in a conditioning jar` };
+    const days = daysBetween(plainDate(jar.since), act.day);
+    if (days < CONDITIONING.low)
+      return {
+        refused: `${days} days in the jar; it takes ${CONDITIONING.low} at least, ${CONDITIONING.days} as a rule`,
+      };
+    const material = setAsideMaterial(String(lot.details.material));
+    const cupboard = roomOfKind(ctx.place, 'dry');
+    const months = driedFruitMonths(cupboard?.highC ?? 21);
+    const keeps = material.wt > 0.1 ? Math.round((months.ok ? months.months : 4) * 30.4) : PEEL_DAYS;
+    return {
+      entry: changed(act, lot, {
+        item: material.driedItem,
+        label: material.driedName,
+        roomId: cupboard?.id ?? lot.roomId,
+        bestBefore: addDays(act.day, keeps),
+        details: { state: 'dry', strength: lot.details.strength ?? 'untested' },
+      }),
+      tell: { said: `${material.driedName}: ${lot.onHand} g, ready. Keep it airtight, dark and dry.` },
+    };
+  });
+
+export type WayOut = 'freeze' | 'hens' | 'compost' | 'stock';
+export interface WayInput extends OnLot {
+  way: WayOut;
+  /** Of pectin stock: water put in and stock strained off, grams. */
+  waterG: number | null;
+  stockG: number | null;
+}
+
+export const takeWayOut = (ctx: Context, input: WayInput): Promise<Written<Told>> =>
+  step(ctx, input, input.way, async (lot, act, tx) => {
+    if (input.way === 'hens' || input.way === 'compost') {
+      const entry = {
+        act,
+        lots: [],
+        movements: [moveGrams({ lot: lot.id }, { sink: input.way }, lot.onHand)],
+        changes: [],
+      };
+      return { entry, tell: { said: `${kilograms(lot.onHand)} went to the ${input.way}.` } };
+    }
+    if (lot.groundFall || lot.grade === 'cull') return { refused: `${lot.code} is not kept for food: hens or compost` };
+    if (lot.details.state !== 'fresh') return { refused: `${lot.code} is ${lot.details.state}, not fresh` };
+    if (input.way === 'freeze') {
+      const room = roomOfKind(ctx.place, 'freezer');
+      return {
+        entry: changed(act, lot, {
+          roomId: room?.id ?? lot.roomId,
+          bestBefore: addDays(act.day, 243),
+          details: { state: 'frozen' },
+        }),
+        tell: { said: `${kilograms(lot.onHand)} is in the freezer.` },
+      };
+    }
+    return boilStock(ctx, tx, { lot, act, input });
+  });
+
+async function boilStock(
+  ctx: Context,
+  tx: Tx,
+  { lot, act, input }: { lot: HeldLot; act: Act; input: WayInput },
+): Promise<{ entry: Entry; tell: Told } | Refusal> {
+  const { waterG, stockG } = input;
+  if (!waterG || !stockG) return { refused: 'how much water went in and how much stock ran off is missing' };
+  if (stockG > lot.onHand + waterG)
+    return {
+      refused: `${stockG} g of stock from ${lot.onHand} g and ${waterG} g of water: ${stockG - lot.onHand - waterG} g too much`,
+    };
+  const made = await pectinStock(ctx, tx, act, lot);
+  const pulp = lot.onHand + waterG - stockG;
+  return {
+    entry: {
+      act,
+      lots: [made],
+      movements: [
+        moveGrams({ sink: 'tap' }, { lot: lot.id }, waterG),
+        moveGrams({ lot: lot.id }, { lot: made.id }, stockG),
+        ...(pulp > 0 ? [moveGrams({ lot: lot.id }, { sink: 'compost' as const }, pulp)] : []),
+      ],
+      changes: [],
+    },
+    tell: { said: `${kilograms(stockG)} of pectin stock as ${made.code}, in the freezer.` },
+  };
+}
+
+async function pectinStock(ctx: Context, tx: Tx, act: Act, from: HeldLot): Promise<Lot> {
+  return newLot({
+    id: childId(act.id, 'stock'),
+    code: await freeSetAsideCode(ctx, tx, act.day, 'STK'),
+    kind: 'set-aside',
+    label: 'Pectin stock',
+    unit: 'g',
+    item: 'pectin-stock',
+    foodId: from.foodId,
+    grade: from.grade,
+    parentActId: act.id,
+    madeOn: act.day,
+    since: act.at,
+    roomId: roomOfKind(ctx.place, 'freezer')?.id ?? null,
+    bestBefore: addDays(act.day, 243),
+    details: { material: from.details.material, state: 'frozen', strength: 'untested' },
+  });
+}
+
+/** "S-25270-APC-1", the first number of the day that is free. */
+export async function freeSetAsideCode(ctx: Context, tx: Tx, day: PlainDate, letters: string): Promise<string> {
+  const made = await loadLots(tx, ctx.place.id, { kinds: ['set-aside'], madeFrom: day, emptied: true });
+  const taken = new Set(made.map((l) => l.code));
+  for (let n = 1; ; n += 1) {
+    const code = setAsideCode(day, letters, n);
+    if (!taken.has(code)) return code;
+  }
+}
