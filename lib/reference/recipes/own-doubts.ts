@@ -7,6 +7,9 @@ import { RECIPES } from './recipe-book.ts';
 /** Cooks stop a little before or after the book; per cent of solids. Estimate. */
 const FINISH_SLACK = 3;
 
+/** Of what no recipe of the book takes, so many grams a kilogram are doubtful. Estimate. */
+const MUCH_G = 50;
+
 /** One sentence a doubt, with the figure and the book's own span for this kind (of any kind for acid, pectin and the rest). */
 export function ownDoubts(f: OwnFigures): string[] {
   const alike = RECIPES.filter((r) => r.kind === f.kind);
@@ -38,7 +41,8 @@ const taken = (among: readonly Recipe[], item: DoseItem): number[] =>
 function doubtOf(name: string, grams: number, book: { taken: readonly number[]; whose: string }): string | null {
   const low = Math.min(...book.taken);
   const high = Math.max(...book.taken);
-  if (high === 0 || (grams >= low && grams <= high)) return null;
+  if (high === 0) return grams > MUCH_G ? `${grams} g of ${name} a kg: none of ${book.whose} takes any` : null;
+  if (grams >= low && grams <= high) return null;
   return `${grams} g of ${name} a kg: ${book.whose} take ${span(low, high)} g`;
 }
 
