@@ -47,7 +47,9 @@ export function BatchChooser({ fruit, recipes }: BatchChooserProps) {
           </ul>
           <Button kind={chosen.length > 0 ? 'quiet' : 'primary'}>Show what it can become</Button>
         </form>
-        <ElsewhereLink />
+        <p>
+          <ElsewhereLink />
+        </p>
       </Tray>
       <Tray title="What shall it become?">
         {chosen.length === 0 ? (

@@ -48,7 +48,7 @@ export function FruitElsewhereForm(p: FruitElsewhereFormProps) {
           <Field as="select" name="grade" label="Grade" options={GRADES} {...was('grade')} />
           <label className={styles.tick}>
             <input type="checkbox" name="groundFall" defaultChecked={p.typed.groundFall === 'on'} />
-            <span>Some of it was picked up from the ground</span>
+            <span>Some of it was picked up from the ground: that is not cooked, pressed or dried</span>
           </label>
           <Field type="date" name="day" label="Day" required defaultValue={p.typed.day ?? p.today} />
           <Field name="boxLot" label="Lot on the box" maxLength={60} {...was('boxLot')} />
