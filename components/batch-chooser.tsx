@@ -18,7 +18,11 @@ export function BatchChooser({ fruit, recipes }: BatchChooserProps) {
       <EmptyState
         title="No fruit is waiting."
         first="A batch begins with fruit that was weighed in."
-        action={<LinkButton href="/harvest">Weigh in a picking</LinkButton>}
+        action={
+          <>
+            <LinkButton href="/harvest">Weigh in a picking</LinkButton> <ElsewhereLink />
+          </>
+        }
       />
     );
   const chosen = fruit.filter((f) => f.chosen);
@@ -43,6 +47,9 @@ export function BatchChooser({ fruit, recipes }: BatchChooserProps) {
           </ul>
           <Button kind={chosen.length > 0 ? 'quiet' : 'primary'}>Show what it can become</Button>
         </form>
+        <p>
+          <ElsewhereLink />
+        </p>
       </Tray>
       <Tray title="What shall it become?">
         {chosen.length === 0 ? (
@@ -76,3 +83,9 @@ export function BatchChooser({ fruit, recipes }: BatchChooserProps) {
     </TrayTable>
   );
 }
+
+const ElsewhereLink = () => (
+  <LinkButton kind="quiet" href="/harvest/elsewhere">
+    Fruit from elsewhere
+  </LinkButton>
+);

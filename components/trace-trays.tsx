@@ -11,7 +11,7 @@ export type TraceTraysProps = {
     facts: readonly { what: string; value: string }[];
     parents: readonly { id: string; code: string; label: string; kind: string; amount: string; from: string }[];
     trees: readonly string[];
-    receipts: readonly { code: string; label: string }[];
+    receipts: readonly { code: string; label: string; from: string }[];
     sisters: readonly { code: string; where: string }[];
   };
 };
@@ -53,7 +53,7 @@ export function TraceTrays({ view }: TraceTraysProps) {
               <ul className={styles.list}>
                 {view.receipts.map((r) => (
                   <li key={r.code}>
-                    <a href={`/trace/${r.code}`}>{r.code}</a> {r.label}
+                    <a href={`/trace/${r.code}`}>{r.code}</a> {r.label}, {r.from}
                   </li>
                 ))}
               </ul>

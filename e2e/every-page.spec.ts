@@ -5,6 +5,7 @@ import { enterDemo, freshDemoOn } from './ui.ts';
 const PAGES = [
   '/',
   '/harvest',
+  '/harvest/elsewhere',
   '/plan',
   '/batches',
   '/batches/new',

@@ -5,12 +5,14 @@
  *
  * House rules where the publications leave room (stricter of two readings):
  * - a class A fruit whose pH range is from memory counts as A only if a boiling-water row without added acid names it;
+ * - a recipe the household wrote needs a reading whatever it is made of;
  * - class B and C fruit above a tenth of the batch needs a reading in any recipe of one's own, and when soft in any recipe.
  */
 import { type Fruit, fruitOf } from '#lib/reference/fruits.ts';
 import { type LowAcidRule, lowAcidRuleOf } from '#lib/reference/low-acid-rules.ts';
 import { PROCESS_ROWS, type ProcessRow } from '#lib/reference/process-times.ts';
 import type { Recipe } from '#lib/reference/recipes/recipe.ts';
+import { BUTTER_CLASS_BRIX, SPREAD_CLASS_BRIX } from '#lib/reference/recipes/spread-class.ts';
 import { type FruitUsed, foodShares } from './fruit-used.ts';
 import { ACID_LIMIT_PH, type PhReading, readingStanding } from './ph-reading.ts';
 
@@ -33,9 +35,6 @@ export interface AcidStanding {
   readonly cautions: readonly string[];
 }
 
-/** Solids from which a spread is the thing the jam, jelly, marmalade and conserve rows were printed for (per cent). */
-const SPREAD_CLASS_BRIX = 60;
-const BUTTER_CLASS_BRIX = 43;
 const MINOR_SHARE = 0.1;
 
 export function acidStanding(q: AcidQuestion): AcidStanding {
@@ -68,7 +67,7 @@ export function acidStanding(q: AcidQuestion): AcidStanding {
     needs.add('ph-reading');
     reasons.push(...weak.map((w) => w.why));
   }
-  if (pH === null && !q.followsPublished && !insideTestedClass(q.recipe)) {
+  if (pH === null && !q.followsPublished && (writtenHere(q.recipe) || !insideTestedClass(q.recipe))) {
     needs.add('ph-reading');
     reasons.push(
       'Own amounts outside any tested recipe: read the pH of a cooled, blended jar with a calibrated meter, or freeze.',
@@ -134,6 +133,9 @@ function firmlyAcid(fruit: Fruit): boolean {
 
 const whyReading = (fruit: Fruit, soft: boolean): string =>
   `${fruit.name}${soft ? ', soft,' : ''} can be less acid than it tastes (pH to ${fruit.pH.high}): read the pH of a cooled, blended jar, or freeze.`;
+
+/** A recipe the household wrote itself: no reading of it is known, whatever its solids. */
+const writtenHere = ({ origin }: Recipe): boolean => origin.standing === 'house' && origin.by === 'household';
 
 /** House amounts that are still the product the process row was printed for. */
 function insideTestedClass({ kind, finish, process }: Recipe): boolean {

@@ -1,4 +1,5 @@
 /** A household writes a recipe, changes it (a new version) and takes it off the list; what was cooked keeps its version. */
+import { ownDoubts } from '#lib/reference/recipes/own-doubts.ts';
 import type { OwnFigures } from '#lib/reference/recipes/own-recipe.ts';
 import { type Written, writeAct } from '#lib/store/ledger-store.ts';
 import { retireOwnRecipe, saveOwnRecipe } from '#lib/store/own-recipe-store.ts';
@@ -31,7 +32,9 @@ export async function keepRecipe(
       version === 1
         ? `${figures.title} is in your book.`
         : `${figures.title} is changed. What was cooked before keeps version ${version - 1}.`;
-    return { entry: { act, lots: [], movements: [], changes: [] }, tell: { recipeId, said } };
+    const doubts = ownDoubts(figures);
+    const marked = doubts.length > 0 ? ` Doubtful: ${doubts.join('; ')}.` : '';
+    return { entry: { act, lots: [], movements: [], changes: [] }, tell: { recipeId, said: `${said}${marked}` } };
   });
 }
 

@@ -30,7 +30,8 @@ export interface TraceView {
   }[];
   /** Every tree and row the fruit came from. */
   trees: string[];
-  receipts: { code: string; label: string }[];
+  /** One step back: from whom, the day, the lot named on the box, as far as it was recorded. */
+  receipts: { code: string; label: string; from: string }[];
   /** The other jars of the batch and where each is. */
   sisters: { code: string; where: string }[];
   made: number;
@@ -59,6 +60,7 @@ export async function readTrace(ctx: Context, code: string): Promise<TraceView |
     receipts: [...sources.filter((l) => l.kind !== 'fruit' || l.code.startsWith('R-')), ...lids].map((l) => ({
       code: l.code,
       label: l.label,
+      from: receivedText(l),
     })),
     sisters: await sistersOf(ctx, lot),
     made: movements.filter((m) => isLot(m.to) && m.to.lot === lot.id).reduce((n, m) => n + m.qty, 0),
@@ -101,10 +103,22 @@ const parentOf = (l: HeldLot, movements: DatedMovement[]): TraceView['parents'][
     grams: drawn.reduce((g, m) => g + (m.grams ?? 0), 0),
     unitQty: drawn.reduce((n, m) => n + m.qty, 0),
     unit: l.unit,
-    from: l.row ? `row ${l.row}, picked ${l.madeOn}` : `${l.kind === 'supply' ? 'received' : 'made'} ${l.madeOn}`,
+    from: l.row
+      ? `row ${l.row}, picked ${l.madeOn}`
+      : l.code.startsWith('R-')
+        ? receivedText(l)
+        : `${l.kind === 'supply' ? 'received' : 'made'} ${l.madeOn}`,
     plantings: [],
   };
 };
+
+/** "came in 2025-09-12 from Pim of the lane, box lot 117". */
+export function receivedText(l: HeldLot): string {
+  const { supplier, boxLot } = l.details;
+  const who = typeof supplier === 'string' ? ` from ${supplier}` : '';
+  const box = typeof boxLot === 'string' ? `, box lot ${boxLot}` : '';
+  return `came in ${l.madeOn}${who}${box}`;
+}
 
 /** Trees or row a fruit lot was picked from, as recorded; else every planting of its crop in that row. */
 const plantingsOf = (ctx: Context, l: HeldLot): string[] => {

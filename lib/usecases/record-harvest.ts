@@ -103,10 +103,11 @@ export async function recordHarvest(ctx: Context, input: HarvestInput): Promise<
 }
 
 /** A late entry keeps its own day; its instant is taken as the evening of that day. */
-const instantOn = (day: PlainDate, ctx: Context): string =>
+export const instantOn = (day: PlainDate, ctx: Context): string =>
   day === ctx.today ? ctx.now.toISOString() : `${day}T18:00:00.000Z`;
 
-function checkedDay(text: string, today: PlainDate): PlainDate | Refusal {
+/** The day as typed, or why it cannot be: no act lies more than a day ahead (another time zone). */
+export function checkedDay(text: string, today: PlainDate): PlainDate | Refusal {
   if (!isPlainDate(text)) return { refused: `"${text}" is not a day of the calendar; write it as year-month-day` };
   const ahead = daysBetween(today, text);
   if (ahead <= 1) return text;

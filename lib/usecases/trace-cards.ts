@@ -1,7 +1,7 @@
 /** What the trace page shows, as plain text. */
 import { bothMasses, counted } from '#lib/units/format.ts';
 import { longDate } from '#lib/units/plain-date.ts';
-import type { TraceView } from './read-trace.ts';
+import { receivedText, type TraceView } from './read-trace.ts';
 
 export interface TraceCards {
   answer: string;
@@ -11,7 +11,7 @@ export interface TraceCards {
   facts: { what: string; value: string }[];
   parents: { id: string; code: string; label: string; kind: string; amount: string; from: string }[];
   trees: string[];
-  receipts: { code: string; label: string }[];
+  receipts: { code: string; label: string; from: string }[];
   sisters: { code: string; where: string }[];
 }
 
@@ -21,6 +21,8 @@ export function traceCards(t: TraceView): TraceCards {
     ['What', t.label],
     ['Lot', lot.code],
     ['Made or came in', longDate(lot.madeOn)],
+    ['One step back', lot.code.startsWith('R-') ? receivedText(lot) : null],
+    ['Note', lot.flags.length > 0 ? lot.flags.join('; ') : null],
     ['Best before', lot.bestBefore ? longDate(lot.bestBefore) : null],
     ['Where', t.piece?.state ?? lot.address],
     ['Process', lot.kind === 'jars' ? (lot.process ?? 'unknown') : null],
@@ -32,7 +34,9 @@ export function traceCards(t: TraceView): TraceCards {
   const trees =
     t.trees.length > 0
       ? `${counted(t.trees.length, 'tree or row', 'trees and rows')} behind it`
-      : 'no tree recorded behind it';
+      : lot.code.startsWith('R-')
+        ? 'it came from elsewhere'
+        : 'no tree recorded behind it';
   return {
     answer: `${t.code}: ${t.label}`,
     sub: `${trees}, ${counted(t.receipts.length, 'receipt')}, ${counted(Math.max(0, t.sisters.length - (t.piece ? 1 : 0)), 'sister jar')}.`,

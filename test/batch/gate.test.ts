@@ -5,6 +5,15 @@ import { type StorageQuestion, storageClass } from '#lib/batch/gate.ts';
 import { FRUITS, fruitOf } from '#lib/reference/fruits.ts';
 import { JAR_SIZES } from '#lib/reference/jar-sizes.ts';
 import { PROCESS_ROWS } from '#lib/reference/process-times.ts';
+import {
+  OWN_ACIDS,
+  OWN_EXTRAS,
+  OWN_KINDS,
+  OWN_PECTINS,
+  type OwnFigures,
+  type OwnPectin,
+  ownRecipe,
+} from '#lib/reference/recipes/own-recipe.ts';
 import { RECIPES, recipeOf } from '#lib/reference/recipes/recipe-book.ts';
 import { GOOD_BUFFERS, gateQuestion } from './gate-question.ts';
 
@@ -277,3 +286,116 @@ describe('the published side of the gate', () => {
     assert.equal(recipeOf('strawberry-jam').householdOnly, false);
   });
 });
+
+describe('the gate over recipes a household writes', () => {
+  const fruitIds = FRUITS.map((f) => f.id);
+  const dosed = <T extends string>(items: readonly T[], most: number) =>
+    fc.record({ item: fc.constantFrom(...items), gPerKg: fc.integer({ min: 1, max: most }) });
+  const likely = fc.constantFrom(
+    'damson',
+    'plum-european',
+    'currant-red',
+    'gooseberry',
+    'apple-cooking',
+    'pear',
+    'fig',
+  );
+  const figures: fc.Arbitrary<OwnFigures> = fc
+    .record({
+      title: fc.constant('Ours'),
+      kind: fc.constantFrom(...OWN_KINDS),
+      fruits: fc.uniqueArray(fc.oneof(likely, fc.constantFrom(...fruitIds)), { minLength: 1, maxLength: 4 }),
+      sugarG: fc.integer({ min: 0, max: 5000 }),
+      waterG: fc.integer({ min: 0, max: 5000 }),
+      acid: fc.option(dosed(OWN_ACIDS, 200)),
+      pectin: fc.option(dosed(Object.keys(OWN_PECTINS) as OwnPectin[], 300)),
+      extras: fc.array(dosed(OWN_EXTRAS, 200), { maxLength: 2 }),
+      brix: fc.option(fc.integer({ min: 20, max: 82 })),
+      softToo: fc.boolean(),
+    })
+    .map(({ fruits, ...f }) => ({ ...f, fruits: fruits.map((foodId) => ({ foodId, share: 1 / fruits.length })) }));
+  const asked = fc
+    .record({
+      figures,
+      altitudeFt: fc.integer({ min: 0, max: 9000 }),
+      size: fc.constantFrom(...JAR_SIZES.map((j) => j.size)),
+      madeForCanning: fc.boolean(),
+      grade: fc.constantFrom('perfect' as const, 'blemished' as const, 'soft' as const),
+      asWritten: fc.boolean(),
+      pH: fc.option(fc.double({ min: 2.5, max: 5.5, noNaN: true })),
+    })
+    .map((x) => ({
+      figures: x.figures,
+      read: x.pH,
+      question: {
+        recipe: ownRecipe('own-ours-1', x.figures),
+        fruit: x.figures.fruits.map((p) => ({ foodId: p.foodId, grams: Math.round(1000 * p.share), grade: x.grade })),
+        jar: { size: x.size, madeForCanning: x.madeForCanning },
+        altitudeFt: x.altitudeFt,
+        method: 'boiling-water' as const,
+        asWritten: x.asWritten,
+        acidDoseGiven: true,
+        ...(x.pH === null ? {} : { reading: { pH: x.pH, buffers: GOOD_BUFFERS } }),
+      } satisfies StorageQuestion,
+    }));
+
+  it('reaches the shelf only as the product of a printed row, with a calibrated reading of 4.6 or less, for the household', () => {
+    let shelved = 0;
+    fc.assert(
+      fc.property(asked, ({ figures: f, read, question }) => {
+        const c = storageClass(question);
+        assert.ok(c.householdOnly);
+        assert.doesNotMatch([...c.reasons, ...c.cautions].join(' '), /\b(safe|safely|safety|probabl[ey]|likely)\b/i);
+        if (!c.shelf) return;
+        shelved += 1;
+        assert.ok(read !== null && read <= 4.6);
+        assert.ok(c.process && PROCESS_ROWS.includes(c.process.row));
+        assert.ok(c.process.row.minutes.includes(c.process.minutes));
+        assert.ok(c.process.row.product.startsWith(ROW_OF[f.kind] ?? 'none'), `${f.kind} by ${c.process.row.product}`);
+        assert.ok((f.brix ?? 0) >= (f.kind === 'butter' ? 43 : 60));
+        assert.ok(f.kind === 'butter' || f.sugarG > 0);
+        assert.ok(!f.extras.some((e) => e.item === 'butter'));
+        assert.ok(f.kind === 'conserve' || !f.extras.some((e) => e.item === 'almonds' || e.item === 'walnuts'));
+        for (const { foodId } of f.fruits)
+          assert.ok(!['peach-white', 'elderberry-european', 'elderberry-american', 'tomato'].includes(foodId), foodId);
+      }),
+      { numRuns: 20_000, seed: 20250914 },
+    );
+    assert.ok(shelved > 50, `only ${shelved} of the recipes reached the shelf`);
+  });
+  it('without a reading none of them is on the shelf, the most acid fruit among them', () => {
+    const figuresOfDamson: OwnFigures = {
+      title: 'Ours',
+      kind: 'jam',
+      fruits: [{ foodId: 'damson', share: 1 }],
+      sugarG: 870,
+      waterG: 110,
+      acid: null,
+      pectin: null,
+      extras: [],
+      brix: 65,
+      softToo: true,
+    };
+    const damson = gateQuestion('damson-jam', { recipe: ownRecipe('own-ours-1', figuresOfDamson) });
+    assert.equal(storageClass(gateQuestion('damson-jam')).shelf, true);
+    assert.equal(storageClass(damson).shelf, false);
+    assert.deepEqual(storageClass(damson).needs, ['ph-reading']);
+    assert.equal(storageClass({ ...damson, reading: { pH: 3.2, buffers: GOOD_BUFFERS } }).shelf, true);
+    fc.assert(
+      fc.property(asked, ({ question: { reading: _, ...question } }) =>
+        assert.equal(storageClass(question).shelf, false),
+      ),
+      { numRuns: 5000 },
+    );
+  });
+});
+
+/** How the rows printed for each kind are named in the process table; kinds left out have none. */
+const ROW_OF: Readonly<Record<string, string>> = {
+  jam: 'jam-',
+  preserve: 'jam-',
+  jelly: 'jelly-',
+  conserve: 'conserve-',
+  marmalade: 'marmalade',
+  butter: 'fruit-butter-',
+};

@@ -53,7 +53,9 @@ describe('the form of a recipe of one’s own', () => {
     expect(why({ acidG: '' })).toEqual(['the acid: bottled lemon juice is chosen and its grams are missing']);
     expect(why({ pectinG: '12' })).toEqual(['the pectin: 12 g, and of what is not said']);
     expect(why({ kind: 'freezer-jam' })).toEqual(['freezer jam is not boiled down: leave the finish empty']);
-    expect(why({ sugar: '9000' })).toEqual(['the sugar is 9000; it must lie between 0 and 5000']);
+    expect(why({ sugar: '90000' })).toEqual(['the sugar is 90000; it must lie between 0 and 20000']);
+    expect(why({ share2: '' })).toEqual(['the share of fruit 2 is missing']);
+    expect(why({ fruit1: '', fruit2: '' })).toEqual(['a fruit is missing']);
     expect(why({ kind: 'jelly', fruit1: 'fig' })?.[0]).toMatch(/draws no juice/);
   });
 });

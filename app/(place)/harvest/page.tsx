@@ -2,6 +2,7 @@ import { randomUUID } from 'node:crypto';
 import type { Metadata } from 'next';
 import { AnswerHeading } from '#components/answer-heading.tsx';
 import { HarvestDesk } from '#components/harvest-desk.tsx';
+import { LinkButton } from '#components/link-button.tsx';
 import { PickedToday } from '#components/picked-today.tsx';
 import { bothMasses } from '#lib/units/format.ts';
 import { readHarvest } from '#lib/usecases/read-harvest.ts';
@@ -33,6 +34,11 @@ export default async function HarvestPage({
         {...(row ? { firstRowId: row } : {})}
       />
       <PickedToday pickings={view.pickings} />
+      <p>
+        <LinkButton kind="quiet" href="/harvest/elsewhere">
+          Fruit from elsewhere
+        </LinkButton>
+      </p>
     </>
   );
 }

@@ -1,6 +1,6 @@
 /** Something bought (or there at the start) comes in as a receipt lot: one step back, with supplier and date. */
 import { type Act, childId, type Entry } from '../entry.ts';
-import { type LotKind, type LotUnit, newLot } from '../lot.ts';
+import { type Grade, type LotKind, type LotUnit, newLot } from '../lot.ts';
 import { receiptCode } from '../lot-code.ts';
 
 export interface Receipt {
@@ -15,6 +15,9 @@ export interface Receipt {
   qty: number;
   roomId: string | null;
   foodId?: string;
+  /** Of fruit; perfect when it is not said. */
+  grade?: Grade;
+  groundFall?: boolean;
   code?: string;
   flags?: string[];
   details?: Record<string, unknown>;
@@ -29,7 +32,8 @@ export function receiveSupply(r: Receipt): Entry {
     unit: r.unit,
     item: r.item,
     foodId: r.foodId ?? null,
-    grade: r.kind === 'fruit' ? 'perfect' : null,
+    grade: r.kind === 'fruit' ? (r.grade ?? 'perfect') : null,
+    groundFall: r.groundFall ?? false,
     roomId: r.roomId,
     parentActId: r.act.id,
     madeOn: r.act.day,

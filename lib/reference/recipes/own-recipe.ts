@@ -2,7 +2,7 @@
  * A recipe the household writes: its amounts by the kilogram, made into a recipe of the book's own shape. What it does not
  * write (process row, jars, ceilings, hours, how long it keeps) comes from its kind; a process row is never its to choose.
  */
-import type { DoseItem } from './dose-items.ts';
+import { type DoseItem, doseItem } from './dose-items.ts';
 import { JELLIES } from './jellies.ts';
 import type { AcidDose, Dose, ExtractionRule, FinishRule, FruitPart, PectinDose, Recipe } from './recipe.ts';
 import {
@@ -18,6 +18,7 @@ import {
   SPREAD_KEEPS,
   SPREAD_WORK,
 } from './recipe-draft.ts';
+import { BUTTER_CLASS_BRIX, SPREAD_CLASS_BRIX } from './spread-class.ts';
 
 export const OWN_KINDS = [
   'jam',
@@ -129,9 +130,11 @@ export function ownRecipe(id: string, f: OwnFigures): Recipe {
   const finish: FinishRule = f.brix === null ? { by: 'mixing', packG: PACK_G } : { by: 'solids', brix: f.brix };
   const acid: AcidDose | null = f.acid ? { ...f.acid, purpose: 'gel' } : null;
   const pectin: PectinDose | null = f.pectin ? { ...f.pectin, from: OWN_PECTINS[f.pectin.item] } : null;
-  return house(
+  const because = 'written by this household; no tested source';
+  const recipe = house(
     {
       ...OF_KIND[f.kind],
+      process: processOf(f),
       id,
       title: f.title,
       kind: f.kind,
@@ -145,8 +148,28 @@ export function ownRecipe(id: string, f: OwnFigures): Recipe {
       finish,
       extraction: f.kind === 'jelly' ? juiceRuleFor(f.fruits[0]?.foodId ?? '') : null,
     },
-    'written by this household; no tested source',
+    because,
   );
+  return { ...recipe, origin: { standing: 'house', because, by: 'household' } };
+}
+
+/**
+ * The row printed for this very product, or null: a spread thinner than its class or without sugar, nuts in anything but a
+ * conserve, and butter in the pan have none.
+ */
+function processOf(f: OwnFigures): Recipe['process'] {
+  const row = OF_KIND[f.kind].process;
+  const least = f.kind === 'butter' ? BUTTER_CLASS_BRIX : SPREAD_CLASS_BRIX;
+  const nuts = f.extras.some((e) => doseItem(e.item).nut);
+  if (!row || f.brix === null || f.brix < least) return null;
+  if ((f.kind !== 'butter' && f.sugarG <= 0) || (f.kind !== 'conserve' && nuts)) return null;
+  if (f.extras.some((e) => doseItem(e.item).allergens.includes('milk'))) return null;
+  if (f.kind === 'butter' && f.fruits.every((p) => p.foodId.startsWith('apple-')))
+    return { ...row, product: 'fruit-butter-apple' };
+  const bought = f.pectin !== null && OWN_PECTINS[f.pectin.item] === 'bought';
+  return bought && row.product === 'jam-or-preserve-no-added-pectin'
+    ? { ...row, product: 'jam-with-added-pectin' }
+    : row;
 }
 
 const partOf = ({ foodId, share }: OwnFigures['fruits'][number]): FruitPart => ({

@@ -124,7 +124,7 @@ export interface WorkRule {
   readonly status: 'estimate';
 }
 
-/** Published: a named publication's recipe followed as written. House: this program's own figures. */
+/** Published: a named publication's recipe followed as written. House: figures of this program, or of the household itself. */
 export type RecipeOrigin =
   | {
       readonly standing: 'published';
@@ -132,7 +132,7 @@ export type RecipeOrigin =
       readonly status: Cited['status'];
       readonly rules: readonly string[];
     }
-  | { readonly standing: 'house'; readonly because: string };
+  | { readonly standing: 'house'; readonly because: string; readonly by?: 'household' };
 
 /** What else is in it that bears on the shelf. */
 export type Content =
