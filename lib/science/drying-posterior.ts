@@ -1,9 +1,10 @@
 /**
  * When a dryer load is done, learnt from its weighings: Page model on a grid over κ (log-normal about the first guess, sd
  * 0.5), n (±0.08 a step) and fresh moisture (±1.5 points), each weighing taken to 0.015 in moisture ratio. The spreads are
- * estimates. On 300 simulated runs two weighings give the end to 3.6 % in the median, nine in ten to 8 %, and the band from
- * p10 to p90 holds the truth in 98 %: wider than its name. On one published apple run (Royen et al. 2020) the error is -12
- * to +7 %: plan on 10-15 %.
+ * estimates. On generated runs that vary as stated, two weighings give the end to 6 % in the median and the band from p10 to p90
+ * holds 79 %; on a scale good to 2 g and one shape 98 %; on runs shaped like a published one (Midilli, another family) 67 %
+ * from a first guess of n 1.3 and 89 % from 1.35 (test/published/drying-checks). On that one published apple run (Royen et al.
+ * 2020) the error is -12 to +7 %: plan on 10-15 %.
  */
 import { dryBasis } from './gab-isotherm.ts';
 import { hoursToRatio, moistureRatio, type PageRate } from './page-drying.ts';

@@ -4,6 +4,9 @@
  * error of the fruit's own pectin (±40 % as one sd, so that a wrong fruit table does not pass for a strong powder); a batch
  * differs from the sum by a log sd of 0.2. Thickens stands for 0.7 to 1 of the need. The 0.2 and the 0.7 are estimates.
  * What is learnt is a strength within this program's own sums, not a laboratory grade.
+ *
+ * Each lot of powder has a strength of its own; lots of one household share half of their spread (estimate: the same trees and
+ * mill), so that a lot nobody has tried starts from what the others showed and its own batches count most.
  */
 import type { Learnt } from './learn-factor.ts';
 import { normalCdf } from './normal-cdf.ts';
@@ -17,31 +20,61 @@ export interface PlateSeen {
   readonly powderG: number;
 }
 
+export interface StrengthRange {
+  readonly low: number;
+  readonly typ: number;
+  readonly high: number;
+}
+
 const GRADE = 150;
 const BATCH_SD = 0.2;
 const OWN_SD = Math.log(1.4);
 const THICKENS_FROM = Math.log(0.7);
 const Z90 = 1.2815515655446004;
+const SHARED = 0.5;
 const STEPS = { strength: 60, own: 12 };
+const GRID = Array.from({ length: 2 * STEPS.strength + 1 }, (_, i) => (3.5 * (i - STEPS.strength)) / STEPS.strength);
+const OWN = Array.from({ length: 2 * STEPS.own + 1 }, (_, j) => (3 * (j - STEPS.own)) / STEPS.own);
+/** Weight of a lot at z beside a household at h. */
+const NEAR = GRID.map((h) => GRID.map((z) => Math.exp((-0.5 * (z - Math.sqrt(SHARED) * h) ** 2) / (1 - SHARED))));
 
-export function powderStrength(prior: { low: number; high: number }, seen: readonly PlateSeen[]): Learnt {
-  const middle = Math.log(prior.low * prior.high) / 2;
-  const sd = Math.log(prior.high / prior.low) / (2 * Z90);
-  const points: { q: number; weight: number }[] = [];
-  for (let i = -STEPS.strength; i <= STEPS.strength; i++) {
-    const z = (3.5 * i) / STEPS.strength;
-    const q = Math.exp(middle + sd * z);
-    let weight = 0;
-    for (let j = -STEPS.own; j <= STEPS.own; j++) {
-      const y = (3 * j) / STEPS.own;
-      weight += Math.exp(-0.5 * (z * z + y * y)) * likelihood(seen, q, Math.exp(OWN_SD * y));
+/** Strength of one lot from its own batches alone. */
+export const powderStrength = (prior: StrengthRange, seen: readonly PlateSeen[]): Learnt =>
+  powderStrengths(prior, [seen])[0] as Learnt;
+
+/** Strength of each lot, in the order given, from its own batches and from those of the others. A lot may have none. */
+export function powderStrengths(prior: StrengthRange, lots: readonly (readonly PlateSeen[])[]): Learnt[] {
+  const strengths = GRID.map((z) => strengthAt(prior, z));
+  const weights = lots.map(() => GRID.map(() => 0));
+  for (const y of OWN) {
+    const own = lots.map((seen) => strengths.map((q) => likelihood(seen, q, Math.exp(OWN_SD * y))));
+    const toShared = own.map((like) => NEAR.map((near) => dot(near, like)));
+    const prior01 = GRID.map((h) => Math.exp(-0.5 * (h * h + y * y)));
+    for (const [i, weight] of weights.entries()) {
+      const others = prior01.map((p, h) =>
+        toShared.reduce((product, m, k) => (k === i ? product : product * (m[h] as number)), p),
+      );
+      for (const z of GRID.keys())
+        weight[z] =
+          (weight[z] as number) +
+          ((own[i] as number[])[z] as number) * others.reduce((sum, o, h) => sum + o * (NEAR[h]?.[z] as number), 0);
     }
-    points.push({ q, weight });
   }
-  const at = quantile(points);
+  return weights.map((w, i) => learntOf(strengths, w, lots[i]?.length ?? 0));
+}
+
+/** Half the cases below `typ`, a tenth below `low` and a tenth above `high`, log-normal on either side. */
+const strengthAt = ({ low, typ, high }: StrengthRange, z: number): number =>
+  typ * Math.exp((z * Math.log(z < 0 ? typ / low : high / typ)) / Z90);
+
+const dot = (a: readonly number[], b: readonly number[]): number =>
+  a.reduce((sum, x, i) => sum + x * (b[i] as number), 0);
+
+function learntOf(strengths: readonly number[], weights: readonly number[], n: number): Learnt {
+  const at = quantile(strengths.map((q, i) => ({ q, weight: weights[i] as number })));
   const [low, half, high] = [at(0.1), at(0.5), at(0.9)];
   const band = Math.exp(Z90 * BATCH_SD);
-  return { n: seen.length, middle: half, low, high, nextLow: low / band, nextHigh: high * band };
+  return { n, middle: half, low, high, nextLow: low / band, nextHigh: high * band };
 }
 
 const likelihood = (seen: readonly PlateSeen[], q: number, ownFactor: number): number =>
@@ -54,18 +87,21 @@ const likelihood = (seen: readonly PlateSeen[], q: number, ownFactor: number): n
     return product * (0.001 + 0.999 * Math.max(0, chance));
   }, 1);
 
-/** Quantiles of a weighted grid, linear between its points. */
+/** Quantiles of a weighted grid: half of each point's weight lies below it, linear between the points. */
 function quantile(points: readonly { q: number; weight: number }[]): (share: number) => number {
   const total = points.reduce((s, p) => s + p.weight, 0);
   return (share) => {
     let below = 0;
-    let last = points[0]?.q ?? Number.NaN;
+    let last = { q: points[0]?.q ?? Number.NaN, share: 0 };
     for (const { q, weight } of points) {
-      const next = below + weight / total;
-      if (next >= share) return last + (q - last) * ((share - below) / (next - below));
-      below = next;
-      last = q;
+      const here = { q, share: (below + weight / 2) / total };
+      if (here.share >= share)
+        return here.share > last.share
+          ? last.q + ((here.q - last.q) * (share - last.share)) / (here.share - last.share)
+          : q;
+      below += weight;
+      last = here;
     }
-    return last;
+    return last.q;
   };
 }

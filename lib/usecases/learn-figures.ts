@@ -1,9 +1,12 @@
 /** The figures learnt from own batches: what a new sheet may take, and the table of the page that shows them. */
+import { drawOldest } from '#lib/ledger/acts/draw-oldest.ts';
+import { isRefusal } from '#lib/ledger/entry.ts';
 import { POWDER_STRENGTH } from '#lib/reference/pectin-sources.ts';
 import { type FigurePrior, type Learnt, learntFigure, type Observed } from '#lib/science/learn-factor.ts';
-import { powderStrength } from '#lib/science/learn-powder.ts';
+import { powderStrength, powderStrengths } from '#lib/science/learn-powder.ts';
 import { INVERSION_FACTOR, knownPan, LOSSES, UNKNOWN_PAN } from '#lib/science/learn-priors.ts';
 import type { Db, Tx } from '#lib/store/database/open-database.ts';
+import { loadLots } from '#lib/store/ledger-store.ts';
 import type { Kitchen, Pan } from '#lib/store/place.ts';
 import type { Context } from './context.ts';
 import { type BatchTaught, learnRecords } from './learn-records.ts';
@@ -14,7 +17,7 @@ export interface LearntFigures {
   evapGPerMin: number | null;
   /** Film and skimmings of a batch; null until one was weighed. */
   lossG: number | null;
-  /** Of apple powder; null until a plate was read on a batch with it. Not for citrus powder. */
+  /** Of the apple powder that would be drawn next; null until a plate was read on a batch with any. Not for citrus powder. */
   powderSugarPerG: number | null;
 }
 
@@ -30,7 +33,7 @@ export async function learntFigures(
   return {
     evapGPerMin: pan ? taught(ofPan(batches, kitchen, pan)) : null,
     lossG: taught(learntFigure(LOSSES, seen(batches, 'loss'))),
-    powderSugarPerG: taught(ofPowder(batches)),
+    powderSugarPerG: await nextPowder(ctx, batches, db),
   };
 }
 
@@ -59,7 +62,7 @@ export async function readLearnt(ctx: Context): Promise<LearntView> {
   const pans = ctx.place.kitchens.flatMap((kitchen) =>
     kitchen.pans.filter((p) => p.maxFillPercent !== null).map((pan) => ({ kitchen, pan })),
   );
-  const codesOf = (key: 'loss' | 'inversion' | 'plate') => batches.filter((b) => b[key] !== null).map((b) => b.code);
+  const codesOf = (key: 'loss' | 'inversion') => batches.filter((b) => b[key] !== null).map((b) => b.code);
   return {
     since: since && Object.values(localClock(since, ctx.place.timeZone)).join(' '),
     rows: [
@@ -103,18 +106,7 @@ export async function readLearnt(ctx: Context): Promise<LearntView> {
         use: 'Shown only: the pan weight decides the finish',
         codes: codesOf('inversion'),
       },
-      {
-        id: 'apple-powder',
-        what: 'Apple powder carries, g sugar a gram',
-        unit: 'g/g',
-        digits: 1,
-        learnt: ofPowder(batches),
-        before: powderStrength(POWDER_RANGE, []),
-        method:
-          'From the last cold plate of each batch with powder (runs, thickens, set), on a grid over the strength and over ±40 % in the fruit’s own pectin. Before any batch: 3 to 9 (computed from one published analysis and estimates).',
-        use: 'Set of the sheet, still a first guess',
-        codes: codesOf('plate'),
-      },
+      ...powderRows(batches),
     ],
   };
 }
@@ -133,10 +125,44 @@ const ofPan = (batches: readonly BatchTaught[], kitchen: Kitchen, pan: Pan): Lea
       'evaporation',
     ),
   );
-const ofPowder = (batches: readonly BatchTaught[]): Learnt =>
-  powderStrength(
-    POWDER_RANGE,
-    batches.flatMap((b) => (b.plate ? [b.plate] : [])),
+const UNTRIED = '';
+/** Each lot of apple powder a plate was read on, and one nobody has tried, which starts from the others. */
+function powderLots(batches: readonly BatchTaught[]): Map<string, Learnt> {
+  const tried = batches.filter((b) => b.plate && b.powderLot);
+  const codes = [...new Set(tried.map((b) => b.powderLot as string))].sort();
+  const plates = codes.map((code) => tried.filter((b) => b.powderLot === code).flatMap((b) => b.plate ?? []));
+  const strengths = powderStrengths(POWDER_RANGE, [...plates, []]);
+  return new Map([...codes, UNTRIED].map((code, i) => [code, strengths[i] as Learnt]));
+}
+
+/** Strength of the lot that is drawn first: the oldest that is dry. */
+async function nextPowder(ctx: Context, batches: readonly BatchTaught[], db: Db | Tx): Promise<number | null> {
+  const strengths = powderLots(batches);
+  if (strengths.size === 1) return null;
+  const held = await loadLots(db, ctx.place.id, { kinds: ['set-aside'], item: 'apple-powder' });
+  const draws = drawOldest(
+    held.filter((l) => l.details.state === 'dry'),
+    1,
+    'apple powder',
   );
+  if (isRefusal(draws)) return null;
+  const code = held.find((l) => l.id === draws[0]?.lotId)?.code ?? UNTRIED;
+  return (strengths.get(code) ?? strengths.get(UNTRIED))?.middle ?? null;
+}
+
+const powderRows = (batches: readonly BatchTaught[]): LearntRow[] =>
+  [...powderLots(batches)].map(([code, learnt]) => ({
+    id: code ? `apple-powder-${code}` : 'apple-powder',
+    what: code ? `Apple powder ${code}, g sugar a gram` : 'Apple powder nobody has tried, g sugar a gram',
+    unit: 'g/g',
+    digits: 1,
+    learnt,
+    before: powderStrength(POWDER_RANGE, []),
+    method:
+      'From the last cold plate of each batch with this lot (runs, thickens, set), on a grid over the strength and over ±40 % in the fruit’s own pectin; lots of one household share half of their spread (estimate). Before any batch: 5.5, 3 to 9 (computed from one published analysis and estimates).',
+    use: 'Set of the sheet, still a first guess',
+    codes: batches.filter((b) => b.plate && b.powderLot === code).map((b) => b.code),
+  }));
+
 const seen = (batches: readonly BatchTaught[], key: 'evaporation' | 'loss' | 'inversion'): Observed[] =>
   batches.flatMap((b) => b[key] ?? []);

@@ -2,7 +2,9 @@
  * What the batches on record can teach: each own batch since the last "forget", with the figures its readings and its filling
  * give. A batch gives what was logged and nothing is filled in for it; season records of the demo give nothing.
  */
+import { panLotId } from '#lib/ledger/acts/start-batch.ts';
 import type { BatchRecord, ReadingRecord } from '#lib/ledger/batch-record.ts';
+import { isLot } from '#lib/ledger/movement.ts';
 import { panLossRate } from '#lib/science/learn-evaporation.ts';
 import type { Observed } from '#lib/science/learn-factor.ts';
 import { inversionSeen } from '#lib/science/learn-inversion.ts';
@@ -10,7 +12,7 @@ import type { PlateSeen } from '#lib/science/learn-powder.ts';
 import { loadActs, type StoredAct } from '#lib/store/act-store.ts';
 import { loadBatches, readingsOf } from '#lib/store/batch-store.ts';
 import type { Db, Tx } from '#lib/store/database/open-database.ts';
-import { loadLots } from '#lib/store/ledger-store.ts';
+import { loadLots, movementsOf } from '#lib/store/ledger-store.ts';
 import type { Context } from './context.ts';
 import { type FrozenSheet, sheetOf } from './frozen-sheet.ts';
 import { plateSeen } from './learn-plate.ts';
@@ -24,6 +26,8 @@ export interface BatchTaught {
   loss: Observed | null;
   inversion: Observed | null;
   plate: PlateSeen | null;
+  /** Code of the apple powder lot the batch drew most from; null without one. */
+  powderLot: string | null;
 }
 
 export interface LearnRecords {
@@ -42,6 +46,7 @@ export async function learnRecords(ctx: Context, db: Db | Tx = ctx.db): Promise<
     readingsOf(db, place.id, {}),
     loadLots(db, place.id, { kinds: ['fruit'], emptied: true }),
   ]);
+  const powders = await powderInPans(ctx, db);
   const since = lastForgotten(acts);
   const wrong = new Set(acts.flatMap((a) => (a.corrects ? [a.corrects] : [])));
   const fills = acts.filter((a) => a.kind === 'fill' && !wrong.has(a.id));
@@ -63,9 +68,23 @@ export async function learnRecords(ctx: Context, db: Db | Tx = ctx.db): Promise<
         loss: fill ? lossOf(fill) : null,
         inversion: inversionOf(b, sheetOf(b), logged),
         plate: plateSeen(b, recordedRecipe(place, b.recipeId), sheetOf(b), logged, lots),
+        powderLot: powders.get(panLotId(b.id)) ?? null,
       };
     }),
   };
+}
+
+/** For each pan that drew apple powder, the code of the lot most of it came from. */
+async function powderInPans(ctx: Context, db: Db | Tx): Promise<Map<string, string>> {
+  const lots = await loadLots(db, ctx.place.id, { kinds: ['set-aside'], item: 'apple-powder', emptied: true });
+  const code = new Map(lots.map((l) => [l.id, l.code]));
+  const most = new Map<string, { code: string; grams: number }>();
+  for (const { from, to, qty } of await movementsOf(db, ctx.place.id, [...code.keys()])) {
+    if (!isLot(from) || !isLot(to)) continue;
+    const drawn = code.get(from.lot);
+    if (drawn && qty > (most.get(to.lot)?.grams ?? 0)) most.set(to.lot, { code: drawn, grams: qty });
+  }
+  return new Map([...most].map(([pan, m]) => [pan, m.code]));
 }
 
 const lastForgotten = (acts: readonly StoredAct[]): string | null =>

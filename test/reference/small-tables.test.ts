@@ -6,7 +6,7 @@ import assert from 'node:assert/strict';
 import { describe, it } from 'vitest';
 import { ALTITUDE_TABLE } from '#lib/reference/altitude-table.ts';
 import { CANNER_LOADS, cannerLoad } from '#lib/reference/canner-loads.ts';
-import { driedFruitMonths } from '#lib/reference/dried-storage.ts';
+import { driedFruitMonths, driedMonths, PASTEURISE, pasteuriseAfter } from '#lib/reference/dried-storage.ts';
 import { FRUITS } from '#lib/reference/fruits.ts';
 import { CANNING_HEADSPACE, freezerHeadspace } from '#lib/reference/headspace.ts';
 import { JAM_GROUPS } from '#lib/reference/jam-groups.ts';
@@ -123,6 +123,27 @@ describe('dried fruit', () => {
     assert.ok(Math.abs(months(33) - 4.05) < 0.05);
     assert.equal(driedFruitMonths(33.5).ok, false);
     assert.equal(driedFruitMonths(Number.NaN).ok, false);
+  });
+
+  it('keeps powder 6 months to the warning and 12 to the end in the cool, vegetables half as long as fruit', () => {
+    assert.deepEqual(driedMonths('powder', 15.6), { ok: true, warn: 6, end: 12 });
+    const warm = driedMonths('powder', 21);
+    assert.ok(warm.ok && Math.abs(warm.end - 8.6) < 0.05 && Math.abs(warm.warn - 4.3) < 0.03);
+    assert.deepEqual(driedMonths('vegetable', 26.7), { ok: true, warn: 3, end: 3 });
+    assert.equal(driedMonths('herb', 40).ok, false);
+  });
+
+  it('asks for pasteurising after a windowsill or the sun: freezer 48 h, oven 160 °F 30 min or 175 °F 15 min', () => {
+    assert.deepEqual(
+      pasteuriseAfter('windowsill').map((r) => [r.temperatureC, r.minutes]),
+      [
+        [-18, 2880],
+        [71.1, 30],
+        [79.4, 15],
+      ],
+    );
+    assert.equal(pasteuriseAfter('sun'), PASTEURISE);
+    assert.deepEqual(pasteuriseAfter('dryer'), []);
   });
 });
 

@@ -43,6 +43,16 @@ describe('the isotherm of dried apple', () => {
     assert.deepEqual(read, ['11.0', '15.9', '21.0']);
   });
 
+  it('of herbs, citrus peel and powder is their own, by their constants: X of water activity .5 worked by hand', () => {
+    // K aw .465, .46, .475: Xm C K aw / ((1 - K aw)(1 - K aw + C K aw))
+    const printed = { herb: 0.1243, 'citrus-peel': 0.141, 'peel-core': 0.1171 } as const;
+    for (const food of ['herb', 'citrus-peel', 'peel-core'] as const) {
+      const x = equilibriumMoisture({ activity: 0.5, t: celsius(25), food });
+      assert.ok(Math.abs(x - printed[food]) < 2e-4, `${food} ${x}`);
+      assert.ok(Math.abs(driedActivity({ moisture: x, t: celsius(25), food }) - 0.5) < 1e-8);
+    }
+  });
+
   it('is refused at and above saturation', () => {
     assert.throws(() => equilibriumMoisture({ activity: 1, t: celsius(20) }), RangeError);
     assert.throws(() => driedActivity({ moisture: 50, t: celsius(20) }), RangeError);

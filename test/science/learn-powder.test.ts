@@ -1,14 +1,15 @@
 import assert from 'node:assert/strict';
 import { describe, it } from 'vitest';
-import { powderStrength } from '#lib/science/learn-powder.ts';
+import { powderStrength, powderStrengths } from '#lib/science/learn-powder.ts';
 import { normalDraws } from '#test/support/normal-draws.ts';
 
 describe('the strength of a powder', () => {
-  const prior = { low: 3, high: 9 };
+  const prior = { low: 3, typ: 5.5, high: 9 };
 
   it('is the table’s before any plate was read', () => {
     const none = powderStrength(prior, []);
     assert.ok(Math.abs(none.low - 3) < 0.1 && Math.abs(none.high - 9) < 0.25, JSON.stringify(none));
+    assert.ok(Math.abs(none.middle - 5.5) < 0.1, JSON.stringify(none));
   });
 
   it('rises with plates that set and falls with plates that ran', () => {
@@ -24,7 +25,7 @@ describe('the strength of a powder', () => {
     const runs = 300;
     for (let run = 0; run < runs; run++) {
       const normal = normalDraws(run * 104_729 + 5);
-      const truth = Math.exp(Math.log(27) / 2 + (Math.log(3) / 2.5631) * normal());
+      const truth = drawn(normal());
       const ownFactor = Math.exp(Math.log(1.4) * normal());
       const seen = Array.from({ length: 10 }, (_, i) => {
         const b = { ownEq150G: 3 + (i % 3), needEq150G: 10, powderG: 100 + 30 * (i % 5) };
@@ -38,4 +39,45 @@ describe('the strength of a powder', () => {
     assert.ok(Math.abs(inside / runs - 0.8) < 0.07, `covered ${inside / runs}`);
     assert.ok(narrower / runs > 0.9, `narrower than the table in ${narrower / runs}`);
   });
+
+  it('of an untried lot starts from the others, and moves less than the lot that was tried', () => {
+    const strong = Array.from({ length: 6 }, () => ({ ownEq150G: 4, needEq150G: 10, powderG: 130, plate: 2 as const }));
+    const [tried, untried] = powderStrengths(prior, [strong, []]);
+    const before = powderStrength(prior, []).middle;
+    assert.ok(tried && untried);
+    assert.ok(
+      untried.middle > before + 0.1 && untried.middle < tried.middle,
+      `${before} ${untried.middle} ${tried.middle}`,
+    );
+    assert.ok(untried.high / untried.low > tried.high / tried.low);
+    assert.deepEqual([tried.n, untried.n], [6, 0]);
+    const [alone] = powderStrengths(prior, [strong]);
+    assert.ok(Math.abs((alone?.middle ?? 0) - powderStrength(prior, strong).middle) < 1e-9);
+  });
+
+  it('of each of three lots of a household lies in its band in about four of five, the untried one too', () => {
+    const inside = [0, 0, 0];
+    const runs = 300;
+    for (let run = 0; run < runs; run++) {
+      const normal = normalDraws(run * 104_729 + 11);
+      const household = normal();
+      const truths = [0, 1, 2].map(() => drawn(Math.sqrt(0.5) * household + Math.sqrt(0.5) * normal()));
+      const ownFactor = Math.exp(Math.log(1.4) * normal());
+      const lots = truths.map((truth, lot) =>
+        Array.from({ length: [6, 3, 0][lot] ?? 0 }, (_, i) => {
+          const b = { ownEq150G: 3 + (i % 3), needEq150G: 10, powderG: 100 + 30 * (i % 5) };
+          const has = Math.log((b.ownEq150G * ownFactor + (truth * b.powderG) / 150) / b.needEq150G) + 0.2 * normal();
+          return { ...b, plate: has >= 0 ? (2 as const) : has >= Math.log(0.7) ? (1 as const) : (0 as const) };
+        }),
+      );
+      for (const [lot, { low, high }] of powderStrengths(prior, lots).entries()) {
+        const truth = truths[lot] as number;
+        if (low <= truth && truth <= high) inside[lot] = (inside[lot] ?? 0) + 1;
+      }
+    }
+    for (const n of inside) assert.ok(Math.abs(n / runs - 0.8) < 0.08, `covered ${inside.map((x) => x / runs)}`);
+  });
 });
+
+/** A strength of the range at z: half its cases below 5.5, a tenth below 3 and above 9. */
+const drawn = (z: number): number => 5.5 * Math.exp((z * Math.log(z < 0 ? 5.5 / 3 : 9 / 5.5)) / 1.2815515655446004);

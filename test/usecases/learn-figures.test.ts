@@ -1,6 +1,7 @@
 /** Readings logged at the stove, through the acts themselves: what a known pan and cook leaves in the records is read back. */
 import { describe, expect, it } from 'vitest';
 import type { Db } from '#lib/store/database/open-database.ts';
+import { loadLots } from '#lib/store/ledger-store.ts';
 import { mainKitchen } from '#lib/store/place.ts';
 import { fillBatch, logReading } from '#lib/usecases/batch-flow.ts';
 import type { Context } from '#lib/usecases/context.ts';
@@ -156,5 +157,44 @@ describe('what own batches teach', () => {
     await weighed(db);
     await log(db, '18:24', CODES[0], 'set-test', 2);
     expect((await row(await demoAt(db, '2025-09-13', '18:25'), 'apple-powder'))?.learnt.n).toBe(0);
+  });
+
+  it('keeps a strength for each lot of powder, and the next sheet takes that of the lot it draws', async () => {
+    const db = await open();
+    const ctx = await demoAt(db, '2025-09-12', '18:00');
+    const fruit = (await loadLots(db, ctx.place.id, { kinds: ['fruit'] })).find((l) => l.onHand >= 1500);
+    if (!fruit?.foodId) throw new Error('no fruit for the jam');
+    const powder = (await loadLots(db, ctx.place.id, { kinds: ['set-aside'], item: 'apple-powder' }))[0];
+    expect(powder?.code).toBe('S-24275-APC-1');
+    await db.lot.update({ where: { id: fruit.id }, data: { foodId: 'cherry-sour', grade: 'perfect' } });
+    const ask = damsonAsk({
+      recipeId: 'sour-cherry-powder-jam',
+      draws: [{ lotId: fruit.id, grams: 1400 }],
+      trimG: 100,
+      brix: null,
+    });
+    const { codes } = doneOf(await startBatches(ctx, 'start-cherries', ask));
+    expect((await figures(ctx)).powderSugarPerG).toBeNull();
+    doneOf(await logReading(ctx, { id: 'runs', code: codes[0] as string, kind: 'set-test', value: 2 }));
+    const own = await row(ctx, 'apple-powder-S-24275-APC-1');
+    const untried = (await readLearnt(ctx)).rows.find((r) => r.id === 'apple-powder');
+    expect([own?.learnt.n, own?.codes, untried?.learnt.n]).toEqual([1, codes, 0]);
+    expect(own?.before.middle).toBeCloseTo(5.5, 1);
+    expect(own?.learnt.middle).toBeGreaterThan(untried?.learnt.middle ?? Number.NaN);
+    expect(untried?.learnt.middle).toBeGreaterThan(own?.before.middle ?? Number.NaN);
+    expect((await figures(ctx)).powderSugarPerG).toBe(own?.learnt.middle);
+    // The next lot in line has no batch of its own: it starts from what this one showed.
+    await db.lot.update({ where: { id: powder?.id ?? '' }, data: { onHand: 0 } });
+    await db.lot.create({
+      data: {
+        ...(await db.lot.findUniqueOrThrow({ where: { id: powder?.id ?? '' } })),
+        details: { state: 'dry' },
+        flags: [],
+        id: 'another-powder',
+        code: 'S-25270-APC-1',
+        onHand: 500,
+      },
+    });
+    expect((await figures(ctx)).powderSugarPerG).toBe(untried?.learnt.middle);
   });
 });
