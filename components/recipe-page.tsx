@@ -1,4 +1,5 @@
 import { Caution } from './caution.tsx';
+import { type Shown, ShownFigure } from './shown-figure.tsx';
 import { Tray } from './tray.tsx';
 import { TrayTable } from './tray-table.tsx';
 
@@ -7,7 +8,7 @@ export type RecipePageProps = {
   household: boolean;
   fruits: readonly string[];
   otherwise: readonly string[];
-  doses: readonly { name: string; grams: number }[];
+  doses: readonly { name: string; figure: Shown }[];
   per: string;
   acidByJar: string | null;
   minutesFrom: string | null;
@@ -27,13 +28,9 @@ export function RecipePage(props: RecipePageProps) {
         {otherwise.map((o) => (
           <Caution key={o} title={o} />
         ))}
-        <ul>
-          {doses.map((d) => (
-            <li key={d.name}>
-              {Math.round(d.grams)} g {d.name}
-            </li>
-          ))}
-        </ul>
+        {doses.map((d) => (
+          <ShownFigure key={d.name} label={d.name} figure={d.figure} />
+        ))}
         {acidByJar ? <Caution title={acidByJar} /> : null}
         {household ? <p>For the household and gifts; not a tested recipe for sale.</p> : null}
         <p>{standing}</p>

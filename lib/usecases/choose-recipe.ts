@@ -1,5 +1,7 @@
 /** Which recipes of the book this fruit may become here, and where each would go. */
+import type { FruitUsed } from '#lib/batch/fruit-used.ts';
 import { storageClass } from '#lib/batch/gate.ts';
+import type { HeldLot } from '#lib/ledger/lot.ts';
 import type { JarSize } from '#lib/reference/jar-sizes.ts';
 import type { Recipe } from '#lib/reference/recipes/recipe.ts';
 import { loadLots } from '#lib/store/ledger-store.ts';
@@ -53,15 +55,29 @@ export async function readChooser(ctx: Context, lotIds: readonly string[]): Prom
       grams: l.onHand,
       chosen: lotIds.includes(l.id),
     })),
-    recipes: kitchen ? fitting.map((r) => choiceOf(r, chosen[0]?.foodId ?? '', feet(kitchen.altitudeM))) : [],
+    recipes: kitchen ? fitting.map((r) => choiceOf(r, fruitOfLots(chosen), feet(kitchen.altitudeM))) : [],
   };
 }
 
-/** A recipe as offered for one food in a kitchen at this altitude, feet. */
-export function choiceOf(recipe: Recipe, foodId: string, altitudeFt: number): RecipeChoice {
+const fruitOfLots = (lots: readonly HeldLot[]): FruitUsed[] =>
+  lots.map((l) => ({
+    foodId: l.foodId ?? '',
+    grams: l.onHand,
+    grade: l.grade ?? 'perfect',
+    groundFall: l.groundFall,
+  }));
+
+/** The fruits a recipe needs in their usual shares, each by the first food it names. */
+export const usualFruit = (recipe: Recipe): FruitUsed[] =>
+  recipe.fruits
+    .filter((p) => p.share.typ > 0)
+    .map((p) => ({ foodId: p.foodIds[0] ?? '', grams: 1000 * p.share.typ, grade: 'perfect', groundFall: false }));
+
+/** A recipe as offered for this fruit in a kitchen at this altitude, feet: the strictest fruit of a mixture decides. */
+export function choiceOf(recipe: Recipe, fruit: readonly FruitUsed[], altitudeFt: number): RecipeChoice {
   const verdict = storageClass({
     recipe,
-    fruit: [{ foodId, grams: 1000, grade: 'perfect', groundFall: false }],
+    fruit,
     jar: { size: (recipe.jarSizes[0] ?? 'half-pint') as JarSize, madeForCanning: true },
     altitudeFt,
     method: 'boiling-water',

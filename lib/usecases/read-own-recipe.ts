@@ -2,6 +2,7 @@
 import { EXTRA_LINES, FRUIT_LINES, ownRecipeForm, ownRecipeText } from '#lib/forms/own-recipe.ts';
 import { FRUITS } from '#lib/reference/fruits.ts';
 import { type DoseItem, doseItem } from '#lib/reference/recipes/dose-items.ts';
+import { ownDoubts } from '#lib/reference/recipes/own-doubts.ts';
 import {
   figuresOf,
   OWN_ACIDS,
@@ -100,18 +101,5 @@ async function previewOf(ctx: Context, figures: OwnFigures): Promise<OwnRecipeVi
   });
   if ('refused' in ahead) return null;
   const { goes, ph, reasons, finish, jars, set, names } = ahead;
-  return { goes, ph, reasons, doubts: doubtsOf(figures), finish, jars, set, names };
-}
-
-/** Saved all the same: what a cook would look at twice. Common practice. */
-function doubtsOf(f: OwnFigures): string[] {
-  const doubts: string[] = [];
-  if (f.sugarG > 1600) doubts.push(`${f.sugarG} g of sugar to a kilogram of fruit: was another unit meant?`);
-  if (['jam', 'jelly', 'preserve', 'marmalade'].includes(f.kind) && f.sugarG < 400)
-    doubts.push(
-      `${f.sugarG} g of sugar to a kilogram is little for a ${f.kind}: it boils down far before it is thick.`,
-    );
-  if (f.acid?.item === 'citric-acid' && f.acid.gPerKg > 20)
-    doubts.push(`${f.acid.gPerKg} g of citric acid to a kilogram is very sharp.`);
-  return doubts;
+  return { goes, ph, reasons, doubts: ownDoubts(figures), finish, jars, set, names };
 }

@@ -4,16 +4,16 @@ import type { Recipe } from '#lib/reference/recipes/recipe.ts';
 import { RECIPES } from '#lib/reference/recipes/recipe-book.ts';
 import { mainKitchen } from '#lib/store/place.ts';
 import { feet } from '#lib/units/convert.ts';
-import { choiceOf, type RecipeChoice } from './choose-recipe.ts';
+import { choiceOf, type RecipeChoice, usualFruit } from './choose-recipe.ts';
 import type { Context } from './context.ts';
 import { ownOffered } from './recipes-here.ts';
 
-/** The household's own first, then the book grouped by kind; each is judged for the first fruit it names. Empty without a kitchen. */
+/** The household's own first, then the book grouped by kind; each is judged for the fruits it names first, in their usual shares. Empty without a kitchen. */
 export function readRecipeList(ctx: Context): { kind: string; recipes: RecipeChoice[] }[] {
   const kitchen = mainKitchen(ctx.place);
   if (!kitchen) return [];
   const choices = (recipes: readonly Recipe[]) =>
-    recipes.map((r) => choiceOf(r, r.fruits[0]?.foodIds[0] ?? '', feet(kitchen.altitudeM)));
+    recipes.map((r) => choiceOf(r, usualFruit(r), feet(kitchen.altitudeM)));
   const own = choices(ownOffered(ctx.place).map((r) => ownRecipe(r.recipeId, r.figures)));
   const book = choices(RECIPES);
   const kinds = [...new Set(book.map((r) => r.kind))];

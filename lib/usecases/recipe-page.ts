@@ -8,8 +8,9 @@ import type { Dose, Recipe } from '#lib/reference/recipes/recipe.ts';
 import { SOURCES } from '#lib/reference/sources.ts';
 import { mainKitchen } from '#lib/store/place.ts';
 import { feet } from '#lib/units/convert.ts';
-import { choiceOf } from './choose-recipe.ts';
+import { choiceOf, usualFruit } from './choose-recipe.ts';
 import type { Context } from './context.ts';
+import type { ShownFigure } from './draft-view.ts';
 import { ownOffered, recipeHere } from './recipes-here.ts';
 
 export interface RecipePageView {
@@ -24,7 +25,7 @@ export interface RecipePageView {
   /** Fruits of the recipe that go elsewhere than its first one, with the reason. */
   otherwise: string[];
   /** Grams for each kilogram of prepared fruit, or of strained juice. */
-  doses: { name: string; grams: number }[];
+  doses: { name: string; figure: ShownFigure }[];
   per: string;
   acidByJar: string | null;
   /** Where the minutes are printed. */
@@ -37,11 +38,15 @@ export function readRecipePage(ctx: Context, id: string): RecipePageView | null 
   const recipe = recipeHere(ctx.place, id);
   const kitchen = mainKitchen(ctx.place);
   if (!recipe || !kitchen) return null;
-  const choice = choiceOf(recipe, recipe.fruits[0]?.foodIds[0] ?? '', feet(kitchen.altitudeM));
+  const choice = choiceOf(recipe, usualFruit(recipe), feet(kitchen.altitudeM));
   const judged = recipe.fruits
     .flatMap((p) => p.foodIds)
     .map((f) => {
-      const { goes, note } = choiceOf(recipe, f, feet(kitchen.altitudeM));
+      const { goes, note } = choiceOf(
+        recipe,
+        [{ foodId: f, grams: 1000, grade: 'perfect', groundFall: false }],
+        feet(kitchen.altitudeM),
+      );
       return { goes, text: `${fruitOf(f).name}: ${goes}${note ? `. ${note}` : ''}` };
     });
   // Minutes beside a fruit the gate keeps off the shelf would read as leave to can it.
@@ -58,7 +63,7 @@ export function readRecipePage(ctx: Context, id: string): RecipePageView | null 
     household: recipe.householdOnly,
     fruits: recipe.fruits.map((p) => p.foodIds.map((f) => fruitOf(f).name).join(' or ')),
     otherwise: judged.filter((j) => j.goes !== choice.goes).map((j) => j.text),
-    doses: dosesOf(recipe).map((d) => ({ name: DOSE_ITEMS[d.item].name, grams: d.gPerKg })),
+    doses: dosesOf(recipe).map((d) => ({ name: DOSE_ITEMS[d.item].name, figure: doseFigure(recipe, d) })),
     per: recipe.extraction ? 'strained juice' : 'prepared fruit',
     acidByJar:
       recipe.acid && 'perJarOf' in recipe.acid
@@ -78,6 +83,19 @@ function ownStanding({ place }: Context, recipe: Recipe): RecipePageView['own'] 
     mayCopy: figuresOf(recipe) !== null,
   };
 }
+
+const doseFigure = ({ origin, extraction }: Recipe, d: Dose): ShownFigure => ({
+  value: d.gPerKg,
+  unit: 'g',
+  band: null,
+  formula: `for each kilogram of ${extraction ? 'strained juice' : 'prepared fruit'}; published cups are turned into grams by the household table`,
+  inputs: [],
+  source:
+    origin.standing === 'published'
+      ? origin.sources.map((s) => SOURCES[s].title).join('; ')
+      : `house recipe: ${origin.because}`,
+  status: origin.standing === 'published' ? origin.status : 'common practice',
+});
 
 const dosesOf = (r: Recipe): Dose[] =>
   [r.sugar, r.water, r.acid, r.pectin, ...r.others].filter((d): d is Dose => d !== null && 'gPerKg' in d);

@@ -16,7 +16,7 @@ export default async function RecipesPage({ searchParams }: { searchParams: Prom
     <>
       <AnswerHeading
         answer={`${counted(count, 'recipe')} in the book`}
-        sub="Each with where it would go from the main kitchen; a recipe of several fruits is judged by the first it names."
+        sub="Each with where it would go from the main kitchen; a mixture is judged by its strictest fruit."
       />
       {said ? <p role="status">{said}</p> : null}
       <p>
