@@ -24,6 +24,8 @@ export interface DemoLine {
   sugarG: number;
   waterG: number;
   netG: number;
+  /** Bought in beside sugar, grams a jar, drawn from its receipt. */
+  almondsG?: number;
   /** Share of the raw fruit that is trim, per cent. */
   trimPercent: number;
   /** Day and jars of each batch, MM-DD in 2025. */
@@ -216,6 +218,7 @@ export const DEMO_LINES: readonly DemoLine[] = [
     sold: 11,
     spoiled: 1,
     fruitG: 220,
+    almondsG: 12,
     trimPercent: 10,
     makes: [
       ['07-16', 7],

@@ -1,0 +1,33 @@
+/**
+ * May it be sold? A gate, not a checkbox: every reason against it, in words; none when it may go to the stall. The local
+ * code decides beyond that. Standards named: traceable ingredients and a tested process are what processor guidance asks of
+ * a small maker (common practice); the limits themselves are those of the process and seal verdicts of the lot.
+ */
+import type { HeldLot } from '#lib/ledger/lot.ts';
+
+export interface SaleQuestion {
+  readonly lot: Pick<HeldLot, 'kind' | 'household' | 'process' | 'seal' | 'hold' | 'bestBefore'>;
+  /** False where no record says what went in. */
+  readonly ingredientsKnown: boolean;
+  /** Codes of fruit lots that were picked up from the ground or culled. */
+  readonly badFruit: readonly string[];
+  readonly ruleCardChecked: boolean;
+  readonly today: string;
+}
+
+/** Reasons against a sale, the gravest first. */
+export function againstSale({ lot, ingredientsKnown, badFruit, ruleCardChecked, today }: SaleQuestion): string[] {
+  const why: string[] = [];
+  if (lot.hold) why.push(`on hold: ${lot.hold}`);
+  if (lot.household) why.push('for the household and gifts');
+  if (lot.kind === 'jars') {
+    if (lot.process !== 'as tested') why.push(`process ${lot.process ?? 'unknown'}`);
+    if (lot.seal !== 'sealed')
+      why.push(lot.seal === 'waiting' ? 'seals not checked yet' : `seal ${lot.seal ?? 'unknown'}`);
+  }
+  for (const code of badFruit) why.push(`ground-fall or cull fruit in it: ${code}`);
+  if (!ingredientsKnown) why.push('what went in is not on record');
+  if (lot.bestBefore !== null && lot.bestBefore < today) why.push(`best before ${lot.bestBefore} is past`);
+  if (!ruleCardChecked) why.push('the rule card of the place of sale is not filled in and dated');
+  return why;
+}
