@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { actId, count, word } from './fields.ts';
+import { actId, count, number, optional, word } from './fields.ts';
 
 /** Jars leaving a line. A bare "take one" is one jar, eaten. */
 export const takeForm = z.object({
@@ -13,4 +13,15 @@ export const takeForm = z.object({
     .max(80)
     .optional()
     .transform((v) => v || null),
+  lot: z
+    .string()
+    .trim()
+    .max(60)
+    .optional()
+    .transform((v) => v || null),
+  /** Typed in the household's money, kept in its smallest coin. */
+  price: optional(number({ what: 'what was paid', min: 0, max: 10_000 }).transform((n) => Math.round(n * 100))),
 });
+
+/** The same as an act from a device. */
+export const takeAct = takeForm.and(z.object({ what: z.literal('take') }));

@@ -18,6 +18,10 @@ export interface TakeInput {
   to: Taking['to'];
   /** To whom it was given, or where sold. */
   who: string | null;
+  /** Only jars of this lot, by its code. */
+  lot?: string | null;
+  /** What was paid for all of them, in the smallest coin. */
+  price?: number | null;
   person: string | null;
   at: string | null;
 }
@@ -36,7 +40,7 @@ export async function takeJars(ctx: Context, input: TakeInput): Promise<Written<
     ctx,
     input.id,
     'take',
-    { slug, count, to, who },
+    { slug, count, to, who, lot: input.lot ?? null, price: input.price ?? null },
     {
       at: input.at ?? ctx.now.toISOString(),
       person: input.person,
@@ -44,7 +48,9 @@ export async function takeJars(ctx: Context, input: TakeInput): Promise<Written<
     },
   );
   return writeAct(ctx.db, ctx.place.id, input.id, ctx.enteredAt, async (tx) => {
-    const lots = await lotsOfLine(tx, ctx, input.slug);
+    const ofLine = await lotsOfLine(tx, ctx, input.slug);
+    const lots = input.lot ? ofLine.filter((l) => l.code === input.lot) : ofLine;
+    if (ofLine.length > 0 && lots.length === 0) return { refused: `0 left of ${input.lot}; ${count} asked for` };
     if (lots.length === 0) return noSuchLine(tx, ctx, input);
     const line = (lots[0] as HeldLot).label;
     const free = lots.filter((l) => staysFor(l, input.to) === null);
@@ -92,9 +98,8 @@ async function noSuchLine(tx: Tx, ctx: Context, { slug, count }: TakeInput): Pro
   const usedUp = all.find((l) => l.unit !== 'g' && lineSlug(l.label) === slug);
   if (usedUp) return { refused: `0 left of ${usedUp.label}; ${count} asked for` };
   const words = slug.split('-');
-  const near = [...new Set(all.filter((l) => l.onHand > 0).map((l) => l.label))].filter((label) =>
-    words.some((w) => w.length > 3 && lineSlug(label).includes(w)),
-  );
+  const onHand = [...new Set(all.filter((l) => l.onHand > 0 && l.unit !== 'g').map((l) => l.label))];
+  const near = onHand.filter((label) => words.some((w) => w.length > 3 && lineSlug(label).includes(w)));
   return {
     refused: `there is no "${slug.replaceAll('-', ' ')}" on hand${near.length ? `; there is ${near.join(', ')}` : ''}`,
   };
