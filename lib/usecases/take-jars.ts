@@ -4,7 +4,7 @@ import { type Taking, takePieces } from '#lib/ledger/acts/take-pieces.ts';
 import type { Refusal } from '#lib/ledger/entry.ts';
 import type { HeldLot } from '#lib/ledger/lot.ts';
 import { pieceCode } from '#lib/ledger/pieces.ts';
-import type { Tx } from '#lib/store/database/open-database.ts';
+import type { Db, Tx } from '#lib/store/database/open-database.ts';
 import { loadLots, piecesOf, type Written, writeAct } from '#lib/store/ledger-store.ts';
 import { counted } from '#lib/units/format.ts';
 import { actOf } from './act-of.ts';
@@ -92,14 +92,20 @@ function tooFew(line: string, there: number, lots: HeldLot[], input: TakeInput):
   return `${there} left of ${line}${held ? ` that may leave (the others: ${held})` : ''}; ${input.count} asked for`;
 }
 
+/** Lines on hand whose name shares a word with the one asked for. */
+export async function nearLines(ctx: Context, slug: string, db: Db | Tx = ctx.db): Promise<string[]> {
+  const held = await loadLots(db, ctx.place.id, { kinds: ['jars', 'frozen', 'dried', 'cold-jars'] });
+  const onHand = [...new Set(held.filter((l) => l.unit !== 'g').map((l) => l.label))];
+  const words = slug.split('-').filter((w) => w.length > 3);
+  return onHand.filter((label) => words.some((w) => lineSlug(label).includes(w)));
+}
+
 /** A line that is used up is named with its figure; near lines are offered where the one asked for never was. */
 async function noSuchLine(tx: Tx, ctx: Context, { slug, count }: TakeInput): Promise<Refusal> {
   const all = await loadLots(tx, ctx.place.id, { kinds: ['jars', 'frozen', 'dried', 'cold-jars'], emptied: true });
   const usedUp = all.find((l) => l.unit !== 'g' && lineSlug(l.label) === slug);
   if (usedUp) return { refused: `0 left of ${usedUp.label}; ${count} asked for` };
-  const words = slug.split('-');
-  const onHand = [...new Set(all.filter((l) => l.onHand > 0 && l.unit !== 'g').map((l) => l.label))];
-  const near = onHand.filter((label) => words.some((w) => w.length > 3 && lineSlug(label).includes(w)));
+  const near = await nearLines(ctx, slug, tx);
   return {
     refused: `there is no "${slug.replaceAll('-', ' ')}" on hand${near.length ? `; there is ${near.join(', ')}` : ''}`,
   };
