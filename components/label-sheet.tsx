@@ -19,7 +19,7 @@ export function LabelSheet({ sheet, label, jars, used, addressOf }: LabelSheetPr
   const pages = Math.ceil((jars.length + used) / labelsOnSheet(sheet));
   const { widthMm, heightMm } = sheet.paper;
   return (
-    <>
+    <div className={styles.room}>
       <style>{`@page { size: ${widthMm}mm ${heightMm}mm; margin: 0; }`}</style>
       {Array.from({ length: pages }, (_, page) => (
         <div key={page} className={styles.paper} style={{ width: `${widthMm}mm`, height: `${heightMm}mm` }}>
@@ -43,6 +43,6 @@ export function LabelSheet({ sheet, label, jars, used, addressOf }: LabelSheetPr
           )}
         </div>
       ))}
-    </>
+    </div>
   );
 }

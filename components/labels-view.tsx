@@ -149,7 +149,7 @@ export function LabelList({ lots, card, keepRuleCard, id }: LabelListProps) {
     },
   ];
   return (
-    <TrayTable columns="equal">
+    <>
       <Tray title="Which lot?">
         <DataTable
           caption="Lots on hand, the newest first"
@@ -198,6 +198,6 @@ export function LabelList({ lots, card, keepRuleCard, id }: LabelListProps) {
           <Button kind="quiet">Keep the card</Button>
         </form>
       </Tray>
-    </TrayTable>
+    </>
   );
 }

@@ -14,6 +14,7 @@ export type RecallShown = {
   label: string;
   batches: readonly { code: string; line: string; day: string; jars: number }[];
   jars: readonly { code: string; line: string; where: string; placed: boolean }[];
+  sums: readonly { what: string; count: number }[];
   places: readonly { where: string; count: number; placed: boolean }[];
   total: number;
   made: number;
@@ -36,8 +37,11 @@ export function RecallView({ view, hold, drill, ids }: RecallViewProps) {
     <>
       <TrayTable columns="equal">
         <Tray title="Where they are">
+          <p>
+            <b>{view.sums.map((s) => `${s.count} ${s.what}`).join(', ')}.</b>
+          </p>
           <DataTable
-            caption="Places, the most jars first"
+            caption="Places: here, given, sold and gone"
             hideCaption
             none="It went into no jar."
             columns={[
@@ -90,7 +94,8 @@ export function RecallView({ view, hold, drill, ids }: RecallViewProps) {
           ) : null}
         </Tray>
       </TrayTable>
-      <Tray title={`Batches: ${view.batches.length}`}>
+      <details>
+        <summary>Batches: {view.batches.length}</summary>
         <DataTable
           caption="Batches it went into"
           hideCaption
@@ -111,7 +116,7 @@ export function RecallView({ view, hold, drill, ids }: RecallViewProps) {
             },
           }))}
         />
-      </Tray>
+      </details>
       <details>
         <summary>Jar by jar: {view.total}</summary>
         <JarByJar view={view} />

@@ -108,7 +108,7 @@ test.describe('jars', () => {
     await page.evaluate(() => window.dispatchEvent(new Event('online')));
     await expect(page.getByText('1 waiting to send')).toBeHidden();
     await page.goto('/pantry/damson-jam');
-    await expect(heading(page)).toHaveText('Damson jam: 8 half-pint');
+    await expect(heading(page)).toHaveText('Damson jam: 8 half-pints');
     test.info().annotations.push({ type: 'card shown after, ms', description: String(tookMs) });
   });
 
@@ -155,7 +155,7 @@ test.describe('jars', () => {
     await page.getByRole('button', { name: 'Put it in the book' }).click();
     await expect(said(page).first()).toContainText('Crabapple jelly −2 (eaten), 8 eaten in a year');
     await page.goto('/pantry/crabapple-jelly');
-    await expect(heading(page)).toHaveText('Crabapple jelly: 12 half-pint');
+    await expect(heading(page)).toHaveText('Crabapple jelly: 12 half-pints');
     await page.goto('/stock-take?shelf=B3-S4');
     await page.getByLabel('half-pint', { exact: true }).fill('3');
     await page.getByRole('button', { name: 'Counted: show the differences' }).click();
@@ -200,7 +200,7 @@ test.describe('jars', () => {
     expect(Math.min(...words.map((w) => w.pt))).toBeGreaterThanOrEqual(13.9);
     await page.emulateMedia({ media: 'print' });
     const colours = await page
-      .locator('main *')
+      .locator('main *:not(.no-print, .no-print *)')
       .evaluateAll((all) => [...new Set(all.map((e) => getComputedStyle(e).color))]);
     expect(colours).toEqual(['rgb(0, 0, 0)']);
     await page.emulateMedia({ media: 'screen' });

@@ -43,7 +43,7 @@ export const WRENLATCH = {
   ruleCard: {
     maker: 'Wrenlatch Orchard & Nursery',
     address: 'Wrenlatch Lane, Upper Holding',
-    contact: 'at the stall on Saturdays',
+    contact: 'At the stall on Saturdays',
     homeKitchen: 'Made in a Home Kitchen',
     checkedWith: 'the licensing office of the district',
     checkedOn: '2025-02-20',

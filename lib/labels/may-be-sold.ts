@@ -25,6 +25,7 @@ export function againstSale({ lot, ingredientsKnown, badFruit, ruleCardChecked, 
     if (lot.seal !== 'sealed')
       why.push(lot.seal === 'waiting' ? 'seals not checked yet' : `seal ${lot.seal ?? 'unknown'}`);
   }
+  if (lot.kind === 'cold-jars' || lot.kind === 'frozen') why.push('kept cold: no tested process is on record for it');
   for (const code of badFruit) why.push(`ground-fall or cull fruit in it: ${code}`);
   if (!ingredientsKnown) why.push('what went in is not on record');
   if (lot.bestBefore !== null && lot.bestBefore < today) why.push(`best before ${lot.bestBefore} is past`);

@@ -46,7 +46,7 @@ const single = (widthMm: number, heightMm: number): Sheet => grid({ widthMm, hei
 /** Full labels need room at 10 point; the small label and the tag stand closer. */
 const SHEETS: Readonly<Record<Purpose, Readonly<Record<PaperId, Sheet>>>> = {
   sale: { a4: grid(A4, 2, 4, 95, 66, 4, 3), letter: grid(LETTER, 2, 4, 98, 62, 4, 3), single: single(100, 70) },
-  home: { a4: grid(A4, 3, 7, 62, 36, 3, 3), letter: grid(LETTER, 3, 7, 63, 34, 3, 3), single: single(62, 36) },
+  home: { a4: grid(A4, 3, 6, 62, 44, 3, 3), letter: grid(LETTER, 3, 6, 63, 42, 3, 3), single: single(80, 50) },
   gift: { a4: grid(A4, 2, 5, 90, 50, 4, 4), letter: grid(LETTER, 2, 5, 90, 48, 4, 4), single: single(90, 50) },
 };
 

@@ -18,7 +18,9 @@ export interface RecallView {
   label: string;
   batches: { code: string; line: string; day: string; jars: number }[];
   jars: { code: string; line: string; where: string; placed: boolean }[];
-  /** How many are where, the most first. */
+  /** Here, given, sold, eaten, thrown away: how many of each. */
+  sums: { what: string; count: number }[];
+  /** How many are where: what is here first, then given, sold and gone. */
   places: { where: string; count: number; placed: boolean }[];
   /** Jars as counted one by one, and as filled: they must agree. */
   total: number;
@@ -69,6 +71,7 @@ export async function readRecall(ctx: Context, code: string): Promise<RecallView
       .map((b) => ({ code: b.code, line: b.label, day: b.day, jars: filledInto(b.id) }))
       .sort((a, b) => a.code.localeCompare(b.code)),
     jars: rows,
+    sums: sumsOf(rows),
     places: placesOf(rows),
     total: rows.length,
     made: madeOf(movements, inCircle, null),
@@ -166,8 +169,26 @@ function placesOf(rows: readonly RecallView['jars'][number][]): RecallView['plac
     if (known) known.count += 1;
     else places.set(where, { where, count: 1, placed });
   }
-  return [...places.values()].sort((a, b) => b.count - a.count || a.where.localeCompare(b.where));
+  return [...places.values()].sort(
+    (a, b) => groupOf(a.where) - groupOf(b.where) || b.count - a.count || a.where.localeCompare(b.where),
+  );
 }
+
+const GROUPS: readonly { what: string; test: RegExp }[] = [
+  { what: 'here', test: /^(on|in|not shelved|moved)/ },
+  { what: 'given', test: /^given/ },
+  { what: 'sold', test: /^sold/ },
+  { what: 'eaten', test: /^eaten/ },
+];
+const groupOf = (where: string): number => {
+  const at = GROUPS.findIndex((g) => g.test.test(where));
+  return at < 0 ? GROUPS.length : at;
+};
+
+const sumsOf = (rows: readonly RecallView['jars'][number][]): RecallView['sums'] =>
+  [...GROUPS.map((g) => g.what), 'otherwise gone']
+    .map((what, i) => ({ what, count: rows.filter((r) => groupOf(r.where) === i).length }))
+    .filter((s) => s.count > 0);
 
 export interface DrillLine {
   day: string;

@@ -34,7 +34,7 @@ export async function readWall(ctx: Context): Promise<WallView> {
   );
   return {
     turning: [
-      ...soon.slice(0, TURNING_SHOWN).map((t) => `${t.name}, ${t.grade}: ${bothMasses(t.grams)}, by ${t.deadline}`),
+      ...soon.slice(0, TURNING_SHOWN).map((t) => `${t.name}, ${t.grade}: ${bothMasses(t.grams)}, ${t.deadline}`),
       ...(soon.length > TURNING_SHOWN ? [`and ${counted(soon.length - TURNING_SHOWN, 'lot')} more`] : []),
     ],
     tonight: tonight.map(
