@@ -9,13 +9,13 @@ import { isLot } from '#lib/ledger/movement.ts';
 import { FRUITS } from '#lib/reference/fruits.ts';
 import { DOSE_ITEMS, type DoseItem, type DoseItemRow, doseItem } from '#lib/reference/recipes/dose-items.ts';
 import type { Recipe } from '#lib/reference/recipes/recipe.ts';
-import { RECIPES } from '#lib/reference/recipes/recipe-book.ts';
 import { loadBatches } from '#lib/store/batch-store.ts';
 import { type DatedMovement, loadLots, movementsOf } from '#lib/store/ledger-store.ts';
 import type { Context } from './context.ts';
 import { STOCK_OF_DOSE } from './draft-batch.ts';
 import { sheetOf } from './frozen-sheet.ts';
 import { plantingsOf } from './plantings-of.ts';
+import { recipeHere } from './recipes-here.ts';
 
 export interface JarContents {
   lot: HeldLot;
@@ -71,7 +71,8 @@ function contentsOfLot(
   parents: ReadonlyMap<string, HeldLot>,
   ofDays: readonly BatchRecord[],
 ): JarContents {
-  const recipe = RECIPES.find((r) => r.id === (batch?.recipeId ?? lot.recipeId)) ?? null;
+  const recipeId = batch?.recipeId ?? lot.recipeId;
+  const recipe = recipeId === null ? null : (recipeHere(ctx.place, recipeId) ?? null);
   const blank: JarContents = {
     lot,
     batch,

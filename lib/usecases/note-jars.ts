@@ -1,7 +1,7 @@
 /** What is said about jars afterwards: something else that went in, and the rule card of the place of sale. */
 import type { RULE_CARD_FIELDS } from '#lib/labels/rule-card.ts';
 import { lotOfCode, type Written, writeAct } from '#lib/store/ledger-store.ts';
-import { setSettings } from '#lib/store/place-store.ts';
+import { saveSettings } from '#lib/store/place-store.ts';
 import { actOf } from './act-of.ts';
 import type { Told } from './batch-flow.ts';
 import type { Context } from './context.ts';
@@ -33,7 +33,7 @@ export type RuleCardInput = Record<(typeof RULE_CARD_FIELDS)[number] | 'id' | 'a
 /** Keeps the rule card as typed. */
 export const keepRuleCard = (ctx: Context, { id, ...card }: RuleCardInput): Promise<Written<Told>> =>
   writeAct(ctx.db, ctx.place.id, id, ctx.enteredAt, async (tx) => {
-    await setSettings(tx, ctx.place.id, { ruleCard: card });
+    await saveSettings(tx, ctx.place.id, { ruleCard: card });
     return {
       entry: { act: actOf(ctx, id, 'place', { ruleCard: card }), lots: [], movements: [], changes: [] },
       tell: { said: 'The rule card is kept.' },

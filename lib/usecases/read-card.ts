@@ -3,7 +3,6 @@ import { allergensOf } from '#lib/labels/ingredients.ts';
 import { ingredientText, netText } from '#lib/labels/jar-label.ts';
 import type { HeldLot } from '#lib/ledger/lot.ts';
 import { doseItem } from '#lib/reference/recipes/dose-items.ts';
-import { RECIPES } from '#lib/reference/recipes/recipe-book.ts';
 import { loadLots, lotOfCode } from '#lib/store/ledger-store.ts';
 import { addDays, longDate } from '#lib/units/plain-date.ts';
 import type { Context } from './context.ts';
@@ -11,6 +10,7 @@ import { contentsOf, type JarContents } from './jar-contents.ts';
 import { LABELLED, labelFacts, reasonsAgainstSale } from './read-label.ts';
 import { lineSlug } from './read-pantry.ts';
 import { splitCode } from './read-trace.ts';
+import { recipeHere } from './recipes-here.ts';
 
 export interface JarCard {
   lot: string;
@@ -79,7 +79,7 @@ function cardOf(ctx: Context, c: JarContents): JarCard {
     allergens: allergensOf(c.ingredients ?? []),
     ingredients: ingredientText(c.ingredients),
     doubts: (c.ingredients ?? []).filter((i) => i.basis === 'recipe').map((i) => i.name),
-    samePan: c.samePan.map((b) => ({ line: b.label, allergens: recipeAllergens(b.recipeId) })),
+    samePan: c.samePan.map((b) => ({ line: b.label, allergens: recipeAllergens(ctx, b.recipeId) })),
     trees: c.trees,
     youngTrees: (ctx.place.settings.nursery ?? [])
       .filter((n) => cultivars.has(n.cultivar))
@@ -92,9 +92,9 @@ function cardOf(ctx: Context, c: JarContents): JarCard {
   };
 }
 
-const recipeAllergens = (recipeId: string): string[] => [
+const recipeAllergens = (ctx: Context, recipeId: string): string[] => [
   ...new Set(
-    (RECIPES.find((r) => r.id === recipeId)?.others ?? []).flatMap((d) =>
+    (recipeHere(ctx.place, recipeId)?.others ?? []).flatMap((d) =>
       doseItem(d.item).allergens.map((a) => `${a} (${doseItem(d.item).nut ?? doseItem(d.item).ingredient})`),
     ),
   ),

@@ -1,10 +1,10 @@
 /** The wall sheet: what turns this week, what is planned and due today, what is left by line, three to eat first. */
-import { RECIPES } from '#lib/reference/recipes/recipe-book.ts';
 import { planInForce } from '#lib/store/plan-store.ts';
 import { bothMasses, counted } from '#lib/units/format.ts';
 import type { Context } from './context.ts';
 import { readPantry } from './read-pantry.ts';
 import { readToday } from './read-today.ts';
+import { recipeHere } from './recipes-here.ts';
 import { batchesAhead } from './season-plan.ts';
 
 export interface WallView {
@@ -38,8 +38,7 @@ export async function readWall(ctx: Context): Promise<WallView> {
       ...(soon.length > TURNING_SHOWN ? [`and ${counted(soon.length - TURNING_SHOWN, 'lot')} more`] : []),
     ],
     tonight: tonight.map(
-      (b) =>
-        `${RECIPES.find((r) => r.id === b.recipeId)?.title ?? b.recipeId}: ${counted(b.batches, 'batch', 'batches')}`,
+      (b) => `${recipeHere(ctx.place, b.recipeId)?.title ?? b.recipeId}: ${counted(b.batches, 'batch', 'batches')}`,
     ),
     due: today.due.map((d) => d.text),
     left: pantry.lines.map((l) => ({ line: l.line, count: l.onHand })),
