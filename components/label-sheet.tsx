@@ -19,7 +19,8 @@ export function LabelSheet({ sheet, label, jars, used, addressOf }: LabelSheetPr
   const pages = Math.ceil((jars.length + used) / labelsOnSheet(sheet));
   const { widthMm, heightMm } = sheet.paper;
   return (
-    <div className={styles.room}>
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: a sheet wider than the screen is scrolled with the keyboard too
+    <section className={styles.room} aria-label="Label sheet" tabIndex={0}>
       <style>{`@page { size: ${widthMm}mm ${heightMm}mm; margin: 0; }`}</style>
       {Array.from({ length: pages }, (_, page) => (
         <div key={page} className={styles.paper} style={{ width: `${widthMm}mm`, height: `${heightMm}mm` }}>
@@ -43,6 +44,6 @@ export function LabelSheet({ sheet, label, jars, used, addressOf }: LabelSheetPr
           )}
         </div>
       ))}
-    </div>
+    </section>
   );
 }
