@@ -64,6 +64,7 @@ const TREES: MassNode = { id: 'trees', label: 'trees and rows', column: 0, foodI
 const SUPPLIES: MassNode = { id: 'supplies', label: 'sugar and supplies', column: 0, foodId: null };
 const USED_AGAIN: MassNode = { id: 'used-again', label: 'set-asides used', column: 0, foodId: null };
 const LEFT: MassNode = { id: 'left', label: 'still in the fruit store', column: 4, foodId: null };
+const BEFORE: MassNode = { id: 'before', label: 'in the store from before', column: 0, foodId: null };
 const GONE: Readonly<Record<string, string>> = { sold: 'fruit sold fresh', eaten: 'fruit eaten fresh' };
 /** Made into food once more: these stand behind the pans, so what leaves them is not the season's flow any more. */
 const MADE = new Set(['jars', 'cold-jars', 'frozen', 'dried']);
@@ -82,6 +83,7 @@ export function seasonFlow(movements: readonly Movement[], lotOf: LotOf): MassFl
     if (from.id === 'store') storeG -= m.grams;
   }
   if (storeG > 0) net.add(PLACES.fruit as MassNode, LEFT, storeG);
+  if (storeG < 0) net.add(BEFORE, PLACES.fruit as MassNode, -storeG);
   return net.flow();
 }
 

@@ -3,7 +3,7 @@ import { panLotId } from '#lib/ledger/acts/start-batch.ts';
 import { batchFlow, type MassFlow, seasonFlow } from '#lib/ledger/mass-flow.ts';
 import { isLot } from '#lib/ledger/movement.ts';
 import { loadLots, movementsBetween, movementsOf } from '#lib/store/ledger-store.ts';
-import { plainDate } from '#lib/units/plain-date.ts';
+import { plainDate, yearOf } from '#lib/units/plain-date.ts';
 import type { Context } from './context.ts';
 
 /** Of the batch a lot was made in; null where none is on record. */
@@ -19,8 +19,22 @@ export async function readBatchFlow(ctx: Context, batchId: string | null): Promi
   return batchFlow({ id: pan, label: '' }, movements, (id) => lots.get(id));
 }
 
-/** Of the calendar year of a day, up to that day. */
-export async function readSeasonFlow(ctx: Context, year: number): Promise<MassFlow> {
+export interface SeasonMass {
+  year: number;
+  flow: MassFlow;
+}
+
+/** Of a calendar year; of the last one with a picking, where none is named and this one has none yet. */
+export async function readSeasonFlow(ctx: Context, asked: number | null): Promise<SeasonMass> {
+  const year = asked ?? yearOf(ctx.today);
+  const flow = await flowOf(ctx, year);
+  const picked = flow.links.some((l) => l.from === 'trees');
+  if (picked || asked !== null) return { year, flow };
+  const before = await flowOf(ctx, year - 1);
+  return before.links.length > 0 ? { year: year - 1, flow: before } : { year, flow };
+}
+
+async function flowOf(ctx: Context, year: number): Promise<MassFlow> {
   const [movements, lots] = await Promise.all([
     movementsBetween(ctx.db, ctx.place.id, plainDate(`${year}-01-01`), plainDate(`${year}-12-31`)),
     loadLots(ctx.db, ctx.place.id, { emptied: true }),

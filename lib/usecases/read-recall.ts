@@ -179,6 +179,7 @@ const GROUPS: readonly { what: string; test: RegExp }[] = [
   { what: 'given', test: /^given/ },
   { what: 'sold', test: /^sold/ },
   { what: 'eaten', test: /^eaten/ },
+  { what: 'thrown away', test: /^thrown/ },
 ];
 const groupOf = (where: string): number => {
   const at = GROUPS.findIndex((g) => g.test.test(where));

@@ -83,6 +83,12 @@ describe('the mass of a season', () => {
     expect(into(flow, 'left')).toBe(3200);
   });
 
+  it('names what stood in the store before, where more left it than came in', () => {
+    const flow = seasonFlow(BATCH, lotOf);
+    expect(outOf(flow, 'before')).toBe(1500);
+    expect(into(flow, 'store')).toBe(outOf(flow, 'store'));
+  });
+
   it('leaves jars out once they are made', () => {
     const eaten = { from: at('jam'), to: { sink: 'eaten' as const }, qty: 1, grams: 311, piece: 1 };
     expect(seasonFlow([...BATCH, eaten], lotOf)).toEqual(seasonFlow(BATCH, lotOf));

@@ -1,10 +1,14 @@
 import { describe, expect, it } from 'vitest';
+import { DEMO_LINES, isShelved, madeInYear } from '#lib/demo/lines.ts';
+import { DEMO_CROPS } from '#lib/demo/wrenlatch.ts';
 import { loadLots, lotOfCode } from '#lib/store/ledger-store.ts';
 import { holdCircle, recordDrill } from '#lib/usecases/hold-circle.ts';
 import { keepRuleCard, noteIngredient } from '#lib/usecases/note-jars.ts';
 import { DEMO_PLACE } from '#lib/usecases/open-demo.ts';
+import { readBatchRecord } from '#lib/usecases/read-batch-record.ts';
 import { readCard, stallCards } from '#lib/usecases/read-card.ts';
 import { readLabel } from '#lib/usecases/read-label.ts';
+import { readBatchFlow, readSeasonFlow } from '#lib/usecases/read-mass-flow.ts';
 import { drillsOf, readRecall } from '#lib/usecases/read-recall.ts';
 import { takeActs } from '#lib/usecases/take-acts.ts';
 import { takeJars } from '#lib/usecases/take-jars.ts';
@@ -22,6 +26,12 @@ describe('what is in a jar (story C3)', () => {
     expect(found?.card.trees).toEqual(['D1-01', 'D1-02', 'D1-03', 'D1-04']);
     expect(found?.card.youngTrees).toEqual([{ cultivar: 'Montmorency', forSale: 6 }]);
     expect(await readCard(ctx, 'NO-SUCH')).toBeNull();
+  });
+
+  it('names what else was made that day in the same pan', async () => {
+    const ctx = await demoContext(await open());
+    const found = await readCard(ctx, '25195-BCU-A');
+    expect(found?.card.samePan).toEqual([{ line: 'Gooseberry jam', allergens: [] }]);
   });
 
   it('is kept for the stall for every lot, with the reasons against a sale', async () => {
@@ -127,6 +137,44 @@ describe('a recall (story C4)', () => {
 
   it('of a code nothing bears is no circle at all', async () => {
     expect(await readRecall(await demoContext(await open()), 'R-00000-XXX-9')).toBeNull();
+  });
+});
+
+describe('the mass of the season', () => {
+  it('is whole at every stage, from the kilograms of the season table to what is left', async () => {
+    const { year, flow } = await readSeasonFlow(await demoContext(await open()), null);
+    expect(year).toBe(2025);
+    const into = (id: string) => flow.links.filter((l) => l.to === id).reduce((g, l) => g + l.grams, 0);
+    const outOf = (id: string) => flow.links.filter((l) => l.from === id).reduce((g, l) => g + l.grams, 0);
+    // Plants times kilograms each of the demo's own crop table.
+    expect(outOf('trees')).toBe(DEMO_CROPS.reduce((g, c) => g + c.count * c.gPerUnit, 0));
+    for (const id of ['store', 'pans']) expect(into(id), id).toBe(outOf(id));
+    const made = DEMO_LINES.filter(isShelved).reduce((g, l) => g + madeInYear(l) * l.netG, 0);
+    expect(into('jars')).toBe(made);
+  });
+
+  it('of a batch comes out to the gram', async () => {
+    const ctx = await demoContext(await open());
+    const lot = await lotOfCode(ctx.db, DEMO_PLACE, '25207-SCH-A');
+    const flow = await readBatchFlow(ctx, lot?.batchId ?? null);
+    const side = (end: 'from' | 'to') =>
+      flow?.links.filter((l) => l[end] === 'pan').reduce((g, l) => g + l.grams, 0) ?? 0;
+    expect(side('to')).toBeGreaterThan(2000);
+    expect(side('from')).toBe(side('to'));
+  });
+});
+
+describe('the record of a batch', () => {
+  it('names recipe and source, kitchen, lots, lids and where the jars went', async () => {
+    const view = await readBatchRecord(await demoContext(await open()), '25207-SCH-A');
+    const fact = (what: string) => view?.facts.find((f) => f.what === what)?.value;
+    expect(fact('Kitchen')).toBe('Home kitchen, 410 m above the sea');
+    expect(fact('Filled')).toBe('7 jars and packs');
+    expect(fact('Process')).toBe('as tested');
+    expect(view?.lots.map((l) => l.code)).toEqual(
+      expect.arrayContaining(['R-25180-SUG-1', 'R-25001-ALM-1', 'R-25001-LID-1']),
+    );
+    expect(view?.sums.reduce((n, s) => n + s.count, 0)).toBe(7);
   });
 });
 

@@ -5,7 +5,6 @@ import { LinkButton } from '#components/link-button.tsx';
 import { MassFlow } from '#components/mass-flow.tsx';
 import { Tray } from '#components/tray.tsx';
 import { kilograms } from '#lib/units/format.ts';
-import { yearOf } from '#lib/units/plain-date.ts';
 import { readSeasonFlow } from '#lib/usecases/read-mass-flow.ts';
 import { placeContext } from '../../../place-context.ts';
 
@@ -13,9 +12,8 @@ export const metadata: Metadata = { title: 'Mass of a season' };
 
 export default async function SeasonMassPage({ searchParams }: { searchParams: Promise<{ year?: string }> }) {
   const [context, { year }] = await Promise.all([placeContext(), searchParams]);
-  const thisYear = yearOf(context.today);
-  const asked = /^\d{4}$/.test(year ?? '') ? Number(year) : thisYear;
-  const flow = await readSeasonFlow(context, asked);
+  const mass = await readSeasonFlow(context, /^\d{4}$/.test(year ?? '') ? Number(year) : null);
+  const { flow } = mass;
   const into = (id: string) => flow.links.filter((l) => l.to === id).reduce((g, l) => g + l.grams, 0);
   const picked = flow.links.filter((l) => l.from === 'trees').reduce((g, l) => g + l.grams, 0);
   return (
@@ -23,23 +21,23 @@ export default async function SeasonMassPage({ searchParams }: { searchParams: P
       <AnswerHeading
         answer={
           flow.links.length === 0
-            ? `No mass is on record for ${asked}`
-            : `${asked}: ${kilograms(picked)} picked, ${kilograms(into('jars'))} in jars`
+            ? `No mass is on record for ${mass.year}`
+            : `${mass.year}: ${kilograms(picked)} picked, ${kilograms(into('jars'))} in jars`
         }
         sub="From tree to jar, fresh, dried, compost and vapour, in grams of the ledger."
       />
       <Tray
-        title={`The season ${asked}`}
+        title={`The season ${mass.year}`}
         action={
-          <LinkButton kind="quiet" href={`/trace/season?year=${asked - 1}`}>
-            {asked - 1}
+          <LinkButton kind="quiet" href={`/trace/season?year=${mass.year - 1}`}>
+            {mass.year - 1}
           </LinkButton>
         }
       >
         {flow.links.length === 0 ? (
           <EmptyState title="Nothing was picked or made in that year." first="Pick, weigh in, and it shows here." />
         ) : (
-          <MassFlow title={`Mass of the season ${asked}`} flow={flow} />
+          <MassFlow title={`Mass of the season ${mass.year}`} flow={flow} />
         )}
       </Tray>
     </>
