@@ -32,7 +32,7 @@ export function TraceTrays({ view }: TraceTraysProps) {
             ))}
           </dl>
           <p>
-            <a href={`/recall?code=${encodeURIComponent(view.code)}`}>Where it went: every jar of the circle</a>
+            <a href={`/recall?code=${encodeURIComponent(view.code)}`}>Recall from here</a>
           </p>
           {view.batchCode ? (
             <p>
