@@ -15,7 +15,15 @@ import { Problem } from './problem.tsx';
 import { Tray } from './tray.tsx';
 import { TrayTable } from './tray-table.tsx';
 
-export type LabelAsked = { lot: string; purpose: Purpose; paper: PaperId; count: number; used: number };
+export type LabelAsked = {
+  lot: string;
+  purpose: Purpose;
+  paper: PaperId;
+  count: number;
+  used: number;
+  right: number;
+  down: number;
+};
 export type LabelsOfLotProps = {
   view: {
     lot: string;
@@ -74,6 +82,11 @@ export function LabelsOfLot({ view, asked, address, printHref, noteIngredient, n
             inputMode="numeric"
             defaultValue={String(asked.used)}
           />
+          <details>
+            <summary>The printer is off?</summary>
+            <Field name="right" label="Move right" unit="mm" inputMode="decimal" defaultValue={String(asked.right)} />
+            <Field name="down" label="Move down" unit="mm" inputMode="decimal" defaultValue={String(asked.down)} />
+          </details>
           <div className={styles.buttons}>
             <Button kind="quiet">Show it so</Button>
             {view.label ? <LinkButton href={printHref}>Open the sheet</LinkButton> : null}

@@ -12,6 +12,14 @@ const within = (min: number, max: number, otherwise: number) =>
       return raw && Number.isInteger(n) && n >= min && n <= max ? n : otherwise;
     });
 
+const millimetres = z
+  .string()
+  .optional()
+  .transform((raw) => {
+    const n = Number((raw ?? '').replace(',', '.'));
+    return Number.isFinite(n) && Math.abs(n) <= 10 ? n : 0;
+  });
+
 /** From an address: what does not fit is taken as the usual. */
 export const labelQuery = z.object({
   lot: z.string().trim().max(60).default('').catch(''),
@@ -21,6 +29,9 @@ export const labelQuery = z.object({
   count: within(0, 200, 0),
   /** Labels already gone from the first sheet. */
   used: within(0, 60, 0),
+  /** Millimetres the print is moved by. */
+  right: millimetres,
+  down: millimetres,
 });
 
 export const ingredientForm = z.object({ id: actId, lot: word('the lot', 60), what: word('what went in', 40) });

@@ -6,17 +6,26 @@
 import type { HeldLot } from '#lib/ledger/lot.ts';
 
 export interface SaleQuestion {
-  readonly lot: Pick<HeldLot, 'kind' | 'household' | 'process' | 'seal' | 'hold' | 'bestBefore'>;
+  readonly lot: Pick<HeldLot, 'kind' | 'household' | 'process' | 'seal' | 'hold'>;
   /** False where no record says what went in. */
   readonly ingredientsKnown: boolean;
   /** Codes of fruit lots that were picked up from the ground or culled. */
   readonly badFruit: readonly string[];
   readonly ruleCardChecked: boolean;
-  readonly today: string;
 }
 
 /** Reasons against a sale, the gravest first. */
-export function againstSale({ lot, ingredientsKnown, badFruit, ruleCardChecked, today }: SaleQuestion): string[] {
+export function againstSale({ lot, ingredientsKnown, badFruit, ruleCardChecked }: SaleQuestion): string[] {
+  return [
+    ...againstSaleOfLot(lot),
+    ...badFruit.map((code) => `ground-fall or cull fruit in it: ${code}`),
+    ...(ingredientsKnown ? [] : ['what went in is not on record']),
+    ...(ruleCardChecked ? [] : ['the rule card of the place of sale is not filled in and dated']),
+  ];
+}
+
+/** What the lot's own facts say against it: holds, household lines, process and seal. No such jar leaves as sold. */
+export function againstSaleOfLot(lot: SaleQuestion['lot']): string[] {
   const why: string[] = [];
   if (lot.hold) why.push(`on hold: ${lot.hold}`);
   if (lot.household) why.push('for the household and gifts');
@@ -26,9 +35,5 @@ export function againstSale({ lot, ingredientsKnown, badFruit, ruleCardChecked, 
       why.push(lot.seal === 'waiting' ? 'seals not checked yet' : `seal ${lot.seal ?? 'unknown'}`);
   }
   if (lot.kind === 'cold-jars' || lot.kind === 'frozen') why.push('kept cold: no tested process is on record for it');
-  for (const code of badFruit) why.push(`ground-fall or cull fruit in it: ${code}`);
-  if (!ingredientsKnown) why.push('what went in is not on record');
-  if (lot.bestBefore !== null && lot.bestBefore < today) why.push(`best before ${lot.bestBefore} is past`);
-  if (!ruleCardChecked) why.push('the rule card of the place of sale is not filled in and dated');
   return why;
 }

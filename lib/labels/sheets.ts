@@ -1,6 +1,6 @@
 /**
- * Where labels stand on the paper, in millimetres from its top left corner. Margins are our own and may be measured anew by
- * the household. Paper: A4 of ISO 216, US Letter 8.5 × 11 in.
+ * Where labels stand on the paper, in millimetres from its top left corner. Margins are our own; a printer that
+ * is off by a little is met by moving them. Paper: A4 of ISO 216, US Letter 8.5 × 11 in.
  */
 import type { Purpose } from './jar-label.ts';
 
@@ -51,6 +51,13 @@ const SHEETS: Readonly<Record<Purpose, Readonly<Record<PaperId, Sheet>>>> = {
 };
 
 export const sheetFor = (purpose: Purpose, paper: PaperId): Sheet => SHEETS[purpose][paper];
+
+/** The grid moved by some millimetres, for a printer that feeds off its edge; negative is left and up. */
+export const moved = (sheet: Sheet, rightMm: number, downMm: number): Sheet => ({
+  ...sheet,
+  leftMm: sheet.leftMm + rightMm,
+  topMm: sheet.topMm + downMm,
+});
 
 export interface Spot {
   readonly page: number;

@@ -67,7 +67,6 @@ export const reasonsAgainstSale = (ctx: Context, c: JarContents): string[] => {
     ingredientsKnown: c.ingredients !== null,
     badFruit: c.badFruit,
     ruleCardChecked: card.checkedWith !== '' && card.checkedOn !== '',
-    today: ctx.today,
   });
 };
 

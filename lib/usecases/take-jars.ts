@@ -1,5 +1,6 @@
 /** A jar leaves the pantry: eaten, given, sold or spoiled. The oldest of its line goes first; never more than there are. */
 
+import { againstSaleOfLot } from '#lib/labels/may-be-sold.ts';
 import { type Taking, takePieces } from '#lib/ledger/acts/take-pieces.ts';
 import type { Refusal } from '#lib/ledger/entry.ts';
 import type { HeldLot } from '#lib/ledger/lot.ts';
@@ -80,7 +81,7 @@ export async function takeJars(ctx: Context, input: TakeInput): Promise<Written<
 
 /** Why a lot may not leave this way, or null. */
 const staysFor = (lot: HeldLot, to: TakeInput['to']): string | null =>
-  leaves(lot) ?? (to === 'sold' && lot.household ? 'for the household and gifts' : null);
+  leaves(lot) ?? (to === 'sold' ? (againstSaleOfLot(lot)[0] ?? null) : null);
 
 const lotsOfLine = async (tx: Tx, ctx: Context, slug: string): Promise<HeldLot[]> =>
   (await loadLots(tx, ctx.place.id, { kinds: ['jars', 'frozen', 'dried', 'cold-jars'] })).filter(

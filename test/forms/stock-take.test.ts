@@ -81,12 +81,24 @@ describe('a jar given by the button with a name', () => {
 
 describe('a label page’s address', () => {
   it('takes what does not fit as the usual', () => {
-    expect(labelQuery.parse({ lot: ' X ', purpose: 'loud', paper: 'a3', count: '-1', used: '1e9' })).toEqual({
+    expect(
+      labelQuery.parse({
+        lot: ' X ',
+        purpose: 'loud',
+        paper: 'a3',
+        count: '-1',
+        used: '1e9',
+        right: '0,5',
+        down: '99',
+      }),
+    ).toEqual({
       lot: 'X',
       purpose: 'home',
       paper: 'a4',
       count: 0,
       used: 0,
+      right: 0.5,
+      down: 0,
     });
   });
 });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { labelsOnSheet, sheetFor, spots } from '#lib/labels/sheets.ts';
+import { labelsOnSheet, moved, sheetFor, spots } from '#lib/labels/sheets.ts';
 
 const EVERY = (['sale', 'home', 'gift'] as const).flatMap((purpose) =>
   (['a4', 'letter', 'single'] as const).map((paper) => ({ purpose, paper, sheet: sheetFor(purpose, paper) })),
@@ -33,5 +33,14 @@ describe('label sheets', () => {
     expect(at.map((s) => s.page)).toEqual([0, 0, 1, 1]);
     expect(at[0]).toEqual({ page: 0, xMm: sheet.leftMm, yMm: sheet.topMm + 3 * (sheet.heightMm + sheet.gapYMm) });
     expect([at[2]?.xMm, at[2]?.yMm]).toEqual([sheet.leftMm, sheet.topMm]);
+  });
+
+  it('move as a whole for a printer that is off', () => {
+    const sheet = sheetFor('home', 'letter');
+    const [a, b] = [spots(sheet, 4)[3], spots(moved(sheet, 0.5, -1), 4)[3]];
+    expect([(b?.xMm ?? 0) - (a?.xMm ?? 0), (b?.yMm ?? 0) - (a?.yMm ?? 0)]).toEqual([
+      expect.closeTo(0.5, 9),
+      expect.closeTo(-1, 9),
+    ]);
   });
 });

@@ -6,7 +6,7 @@ import { LabelSheet } from '#components/label-sheet.tsx';
 import { PrintBar } from '#components/print-bar.tsx';
 import { Problem } from '#components/problem.tsx';
 import { labelQuery } from '#lib/forms/labels.ts';
-import { sheetFor } from '#lib/labels/sheets.ts';
+import { moved, sheetFor } from '#lib/labels/sheets.ts';
 import { counted } from '#lib/units/format.ts';
 import { readLabel } from '#lib/usecases/read-label.ts';
 import { jarAddress, ownAddress } from '../../own-address.ts';
@@ -37,7 +37,7 @@ export default async function LabelSheetPage({
       {view.label ? (
         <LabelFit>
           <LabelSheet
-            sheet={sheetFor(asked.purpose, asked.paper)}
+            sheet={moved(sheetFor(asked.purpose, asked.paper), asked.right, asked.down)}
             label={view.label}
             jars={jars}
             used={asked.used}

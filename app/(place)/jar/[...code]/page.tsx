@@ -1,12 +1,15 @@
+import { randomUUID } from 'node:crypto';
 import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
 import { AnswerHeading } from '#components/answer-heading.tsx';
+import { Button } from '#components/button.tsx';
 import { ButtonRow } from '#components/button-row.tsx';
 import { JarCard } from '#components/jar-card.tsx';
 import { LinkButton } from '#components/link-button.tsx';
 import { Tray } from '#components/tray.tsx';
 import { readCard } from '#lib/usecases/read-card.ts';
 import { placeContext } from '../../../place-context.ts';
+import { take } from '../../pantry/actions.ts';
 
 export const metadata: Metadata = { title: 'What is in it?' };
 
@@ -23,6 +26,14 @@ export default async function JarPage({ params }: { params: Promise<{ code: stri
         <JarCard card={card} jar={jar} />
       </Tray>
       <ButtonRow>
+        {card.onHand ? (
+          <form action={take}>
+            <input type="hidden" name="id" value={randomUUID()} />
+            <input type="hidden" name="slug" value={card.slug} />
+            <input type="hidden" name="lot" value={card.lot} />
+            <Button>Take one of this lot</Button>
+          </form>
+        ) : null}
         <LinkButton kind="quiet" href={`/pantry/${card.slug}`}>
           Take, give or sell
         </LinkButton>
