@@ -91,7 +91,22 @@ test('an empty place of one’s own says on every page what to do first', async 
   await page.getByLabel(/^In/).selectOption('ft');
   await page.getByRole('button', { name: 'Start empty' }).click();
   await expect(page.getByText('No fruit is waiting').first()).toBeVisible();
-  for (const path of ['/harvest', '/plan', '/batches', '/set-asides', '/pantry', '/season', '/place']) {
+  for (const path of [
+    '/harvest',
+    '/plan',
+    '/batches',
+    '/set-asides',
+    '/pantry',
+    '/season',
+    '/place',
+    '/labels',
+    '/stall',
+    '/stock-take',
+    '/recall',
+    '/trace/season',
+    '/print/wall',
+    '/print/count',
+  ]) {
     const answer = await page.goto(path);
     expect(answer?.status(), path).toBe(200);
     await expect(page.locator('h1')).toHaveText(/\S/);

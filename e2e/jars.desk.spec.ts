@@ -1,5 +1,6 @@
 import { expect, type Page, test } from 'playwright/test';
 import { sheetFor, spots } from '#lib/labels/sheets.ts';
+import { type Effort, tap } from './app.ts';
 import { boxesOf, readCode, wordsOf } from './printed.ts';
 import { enterDemo, freshDemoOn, heading, said } from './ui.ts';
 
@@ -101,8 +102,10 @@ test.describe('jars', () => {
     await page.goto('/jar/25207-SCH-A/05');
     await expect(page.getByRole('article')).toContainText('almonds');
     // A sale is kept on the device and sent once: line and quantity, two taps.
-    await page.getByRole('button', { name: 'Damson jam' }).click();
-    await page.getByRole('button', { name: 'Sold 2' }).click();
+    const sale: Effort = { taps: 0, keys: 0 };
+    await tap(page, sale, 'Damson jam');
+    await tap(page, sale, 'Sold 2');
+    expect(sale.taps).toBeLessThanOrEqual(2);
     await expect(said(page).filter({ hasText: '1 waiting to send' })).toBeVisible();
     await context.setOffline(false);
     await page.evaluate(() => window.dispatchEvent(new Event('online')));
@@ -116,13 +119,14 @@ test.describe('jars', () => {
     page,
   }) => {
     await page.goto('/pantry');
-    await page.getByRole('button', { name: 'Take one Apple butter' }).click();
+    const eaten: Effort = { taps: 0, keys: 0 };
+    await tap(page, eaten, 'Take one Apple butter');
+    expect(eaten.taps).toBe(1);
     await expect(said(page).first()).toContainText('13 left of Apple butter');
+    const given: Effort = { taps: 1, keys: 0 };
     await page.getByRole('link', { name: 'Give, sell Apple butter' }).click();
-    await page
-      .getByRole('button', { name: /^Give to / })
-      .first()
-      .click();
+    await tap(page, given, /^Give to /);
+    expect(given.taps).toBeLessThanOrEqual(3);
     await expect(said(page).first()).toContainText('12 left of Apple butter');
     await page.goto('/pantry');
     await page.getByLabel('Which line?').fill('Fig conserve');
@@ -171,7 +175,8 @@ test.describe('jars', () => {
     const began = Date.now();
     await page.goto('/recall');
     await page.getByLabel('Lot, receipt or jar').fill('R-25180-SUG-1');
-    await page.getByRole('button', { name: 'Draw the circle' }).click();
+    const effort: Effort = { taps: 0, keys: 0 };
+    await tap(page, effort, 'Draw the circle');
     const answer = (await heading(page).textContent()) ?? '';
     const total = Number(/is in (\d+) jars/.exec(answer)?.[1]);
     expect(answer).toMatch(/\d+ % placed/);
@@ -180,7 +185,8 @@ test.describe('jars', () => {
     await expect(page.getByRole('row', { name: /^on B\d-S\d/ }).first()).toBeVisible();
     await expect(page.getByRole('row', { name: /^given to / }).first()).toBeVisible();
     await expect(page.getByRole('row', { name: /^sold, the stall, Sat / }).first()).toBeVisible();
-    await page.getByRole('button', { name: 'Hold them all' }).click();
+    await tap(page, effort, 'Hold them all');
+    expect(effort.taps).toBeLessThanOrEqual(3);
     await expect(page.getByText('Nothing of it may leave')).toBeVisible();
     const tookMs = Date.now() - began;
     expect(tookMs).toBeLessThan(60_000);
