@@ -1,6 +1,7 @@
 import { kilograms } from '#lib/units/format.ts';
 import { DataTable } from './data-table.tsx';
 import { fruitColour, NO_FRUIT } from './fruit-colour.ts';
+import styles from './mass-flow.module.css';
 import { Sankey } from './sankey.tsx';
 
 export type MassFlowProps = {
@@ -11,18 +12,23 @@ export type MassFlowProps = {
   };
 };
 
+const MANY = 6;
+const [USUAL, TALL] = [460, 760];
+
 /** The Sankey picture of grams, and the same as a table. */
 export function MassFlow({ title, flow }: MassFlowProps) {
   const name = new Map(flow.nodes.map((n) => [n.id, n.label]));
+  const most = Math.max(0, ...flow.nodes.map((n) => flow.nodes.filter((o) => o.column === n.column).length));
   const colour = new Map(flow.nodes.map((n) => [n.id, n.foodId ? fruitColour(n.foodId) : NO_FRUIT]));
   return (
     <>
       <Sankey
         title={title}
+        height={most > MANY ? TALL : USUAL}
         nodes={flow.nodes.map(({ foodId: _, ...n }) => ({ ...n, colour: colour.get(n.id) ?? NO_FRUIT }))}
         links={flow.links.map((l) => ({ ...l, colour: linkColour(colour.get(l.from), colour.get(l.to)) }))}
       />
-      <details>
+      <details className={styles.same}>
         <summary>The same as a table</summary>
         <DataTable
           caption={title}

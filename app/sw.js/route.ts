@@ -7,7 +7,7 @@ const WORKER = `
 const CACHE = 'stillroom-shed-2';
 const PAGES = ['/harvest', '/stall'];
 self.addEventListener('install', (e) => e.waitUntil(Promise.all(PAGES.map((p) => keepPage(p).catch(() => undefined))).then(() => self.skipWaiting())));
-self.addEventListener('activate', (e) => e.waitUntil(self.clients.claim()));
+self.addEventListener('activate', (e) => e.waitUntil(dropOld().then(() => self.clients.claim())));
 self.addEventListener('fetch', (e) => {
   const url = new URL(e.request.url);
   if (e.request.method !== 'GET' || url.origin !== location.origin) return;
@@ -15,6 +15,10 @@ self.addEventListener('fetch', (e) => {
   if (e.request.mode === 'navigate' && PAGES.includes(page)) e.respondWith(pageFirst(e.request, page, url.pathname === page));
   else if (url.pathname.startsWith('/_next/static/')) e.respondWith(copyFirst(e.request));
 });
+async function dropOld() {
+  const old = (await caches.keys()).filter((k) => k.startsWith('stillroom-') && k !== CACHE);
+  await Promise.all(old.map((k) => caches.delete(k)));
+}
 async function keepPage(page) {
   const response = await fetch(page, { credentials: 'same-origin' });
   if (response.ok && !response.redirected) await keep(response, page);

@@ -4,7 +4,6 @@ import { EmptyState } from '#components/empty-state.tsx';
 import { LinkButton } from '#components/link-button.tsx';
 import { MassFlow } from '#components/mass-flow.tsx';
 import { Tray } from '#components/tray.tsx';
-import { kilograms } from '#lib/units/format.ts';
 import { readSeasonFlow } from '#lib/usecases/read-mass-flow.ts';
 import { placeContext } from '../../../place-context.ts';
 
@@ -22,7 +21,7 @@ export default async function SeasonMassPage({ searchParams }: { searchParams: P
         answer={
           flow.links.length === 0
             ? `No mass is on record for ${mass.year}`
-            : `${mass.year}: ${kilograms(picked)} picked, ${kilograms(into('jars'))} in jars`
+            : `${mass.year}: ${wholeKg(picked)} picked, ${wholeKg(into('jars'))} in jars`
         }
         sub="From tree to jar, fresh, dried, compost and vapour, in grams of the ledger."
       />
@@ -43,3 +42,5 @@ export default async function SeasonMassPage({ searchParams }: { searchParams: P
     </>
   );
 }
+
+const wholeKg = (g: number): string => `${Math.round(g / 1000).toLocaleString('en-GB')} kg`;
