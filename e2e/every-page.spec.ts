@@ -98,7 +98,6 @@ test('an empty place of one’s own says on every page what to do first', async 
     '/set-asides',
     '/pantry',
     '/season',
-    '/place',
     '/labels',
     '/stall',
     '/stock-take',
@@ -106,6 +105,7 @@ test('an empty place of one’s own says on every page what to do first', async 
     '/trace/season',
     '/print/wall',
     '/print/count',
+    '/place',
   ]) {
     const answer = await page.goto(path);
     expect(answer?.status(), path).toBe(200);
