@@ -13,10 +13,12 @@ export type LinePiecesProps = {
   action: FormAction;
   id: string;
   typed: { count: string; who: string };
+  /** Who was given jars before: one tap gives to them. */
+  people: readonly string[];
 };
 
 /** One line: its numbered jars, oldest first, and the ways out. */
-export function LinePieces({ slug, pieces, action, id, typed }: LinePiecesProps) {
+export function LinePieces({ slug, pieces, action, id, typed, people }: LinePiecesProps) {
   return (
     <TrayTable columns="equal">
       <Tray title="Take, give or sell">
@@ -31,6 +33,16 @@ export function LinePieces({ slug, pieces, action, id, typed }: LinePiecesProps)
             hint="Kept with the jar, so that it can be found again."
             maxLength={80}
           />
+          <Field name="price" label="Paid, if sold" inputMode="decimal" />
+          {people.length > 0 ? (
+            <div className={styles.ways}>
+              {people.map((p) => (
+                <Button key={p} name="give" value={p} kind="quiet">
+                  Give to {p}
+                </Button>
+              ))}
+            </div>
+          ) : null}
           <div className={styles.ways}>
             <Button name="to" value="eaten">
               Eaten
@@ -63,7 +75,7 @@ export function LinePieces({ slug, pieces, action, id, typed }: LinePiecesProps)
           rows={pieces.map((p) => ({
             id: p.code,
             cells: {
-              jar: <a href={`/trace/${p.code}`}>{p.code}</a>,
+              jar: <a href={`/jar/${p.code}`}>{p.code}</a>,
               made: `${shortDate(p.madeOn)} ${p.madeOn.slice(0, 4)}`,
               where: p.why ?? p.address ?? 'not on a shelf',
             },

@@ -1,12 +1,17 @@
 import { bothMasses, counted } from '#lib/units/format.ts';
 import { type PlainDate, shortDate } from '#lib/units/plain-date.ts';
+import { Button } from './button.tsx';
+import { ButtonRow } from './button-row.tsx';
 import { DataTable } from './data-table.tsx';
+import { Field } from './field.tsx';
 import type { FormAction } from './form-action.ts';
 import { fruitColour } from './fruit-colour.ts';
+import { LinkButton } from './link-button.tsx';
 import { PantryLines, type PantryLinesProps } from './pantry-lines.tsx';
 import { Problem } from './problem.tsx';
 import { ShelfPicture } from './shelf-picture.tsx';
 import { Tray } from './tray.tsx';
+import { TrayTable } from './tray-table.tsx';
 
 export type PantryViewProps = {
   view: {
@@ -36,13 +41,17 @@ export type PantryViewProps = {
     }[];
   };
   take: FormAction;
+  bringBack: FormAction;
+  /** Jars that may come back empty. */
+  glass: readonly { code: string; label: string }[];
+  backId: string;
   ids: readonly string[];
   said: string | null;
   refused: string | null;
 };
 
 /** The shelves as they stand, the lines with their ways out, and what is kept cold or dry. */
-export function PantryView({ view, take, ids, said, refused }: PantryViewProps) {
+export function PantryView({ view, take, bringBack, glass, backId, ids, said, refused }: PantryViewProps) {
   const shelves = view.shelves.map((s) => ({
     ...s,
     jars: s.jars.map((j) => ({
@@ -64,8 +73,46 @@ export function PantryView({ view, take, ids, said, refused }: PantryViewProps) 
         </Tray>
       ) : null}
       <Tray title="Take one">
+        <ButtonRow>
+          <LinkButton kind="quiet" href="/stall">
+            Stall: what is in it?
+          </LinkButton>
+          <LinkButton kind="quiet" href="/labels">
+            Labels
+          </LinkButton>
+          <LinkButton kind="quiet" href="/stock-take">
+            Stock-take
+          </LinkButton>
+          <LinkButton kind="quiet" href="/recall">
+            Recall
+          </LinkButton>
+          <LinkButton kind="quiet" href="/print/wall">
+            Wall sheet
+          </LinkButton>
+        </ButtonRow>
         <PantryLines lines={view.lines} takeOne={take} ids={ids} />
       </Tray>
+      <TrayTable columns="equal">
+        <Tray title="Asked for by name">
+          <form action="/pantry">
+            <Field name="line" label="Which line?" hint="Damson jam, fig conserve" required />
+            <Button kind="quiet">Find it</Button>
+          </form>
+        </Tray>
+        <Tray title="Empty jars brought back">
+          <form action={bringBack}>
+            <input type="hidden" name="id" value={backId} />
+            <Field
+              as="select"
+              name="jar"
+              label="Jars"
+              options={glass.map((g) => ({ value: g.code, label: g.label }))}
+            />
+            <Field name="count" label="How many came back?" inputMode="numeric" defaultValue="1" required />
+            <Button kind="quiet">Back to the empties</Button>
+          </form>
+        </Tray>
+      </TrayTable>
       <Tray title="Cold and dry">
         <DataTable
           caption="What is kept in the fridge, the freezers and the dry cupboard"

@@ -41,7 +41,8 @@ export function sankeyLayout(
   );
   const placed = new Map<string, PlacedNode>();
   for (let c = 0; c <= last; c++) {
-    let y = size.gap / 2;
+    const tall = inColumn(c).reduce((h, n) => h + Math.max(1.5, n.grams * scale) + size.gap, 0);
+    let y = (size.height - tall + size.gap) / 2;
     for (const n of inColumn(c)) {
       const height = Math.max(1.5, n.grams * scale);
       const x = last === 0 ? 0 : (c / last) * (size.width - size.nodeWidth);

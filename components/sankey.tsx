@@ -4,19 +4,26 @@ import { NO_FRUIT } from './fruit-colour.ts';
 import styles from './sankey.module.css';
 import { type FlowLink, type FlowNode, sankeyLayout } from './sankey-layout.ts';
 
-export type SankeyProps = { title: string; nodes: readonly FlowNode[]; links: readonly FlowLink[] };
+export type SankeyProps = {
+  title: string;
+  nodes: readonly FlowNode[];
+  links: readonly FlowLink[];
+  /** Of the drawing, in its own units; more where many nodes stand in one column. */
+  height?: number;
+};
 
-const SIZE = { width: 900, height: 460, nodeWidth: 14, gap: 30 };
+const USUAL = { width: 900, height: 460, nodeWidth: 14, gap: 30 };
 
 /** The year's mass from tree to jar, compost and vapour. On a narrow screen the table in words takes its place. */
-export function Sankey({ title, nodes, links }: SankeyProps) {
-  const flow = sankeyLayout(nodes, links, SIZE);
+export function Sankey({ title, nodes, links, height = USUAL.height }: SankeyProps) {
+  const size = { ...USUAL, height };
+  const flow = sankeyLayout(nodes, links, size);
   const name = new Map(nodes.map((n) => [n.id, n.label]));
-  const lastX = SIZE.width - SIZE.nodeWidth;
+  const lastX = size.width - size.nodeWidth;
   return (
     <figure className={styles.flow}>
       <figcaption className="heard">{title}</figcaption>
-      <svg viewBox={`0 0 ${SIZE.width} ${SIZE.height}`} aria-hidden="true" className={`${styles.drawing} keeps-colour`}>
+      <svg viewBox={`0 0 ${size.width} ${size.height}`} aria-hidden="true" className={`${styles.drawing} keeps-colour`}>
         {flow.links.map((l, i) => (
           <path key={i} d={l.path} fill="none" stroke={l.colour ?? NO_FRUIT} strokeOpacity={0.55} strokeWidth={l.width}>
             <title>{`${name.get(l.from)} to ${name.get(l.to)}: ${kilograms(l.grams)}`}</title>
@@ -24,9 +31,9 @@ export function Sankey({ title, nodes, links }: SankeyProps) {
         ))}
         {flow.nodes.map((n) => (
           <g key={n.id}>
-            <rect x={n.x} y={n.y} width={SIZE.nodeWidth} height={n.height} fill={n.colour} rx={2} />
+            <rect x={n.x} y={n.y} width={size.nodeWidth} height={n.height} fill={n.colour} rx={2} />
             <text
-              x={n.x >= lastX - 1 ? n.x - 8 : n.x + SIZE.nodeWidth + 8}
+              x={n.x >= lastX - 1 ? n.x - 8 : n.x + size.nodeWidth + 8}
               y={n.y + n.height / 2}
               textAnchor={n.x >= lastX - 1 ? 'end' : 'start'}
               dominantBaseline="central"

@@ -6,6 +6,7 @@ import { TrayTable } from './tray-table.tsx';
 
 export type TraceTraysProps = {
   view: {
+    code: string;
     label: string;
     batchCode: string | null;
     facts: readonly { what: string; value: string }[];
@@ -30,6 +31,9 @@ export function TraceTrays({ view }: TraceTraysProps) {
               </div>
             ))}
           </dl>
+          <p>
+            <a href={`/recall?code=${encodeURIComponent(view.code)}`}>Recall from here</a>
+          </p>
           {view.batchCode ? (
             <p>
               <a href={`/batches/${view.batchCode}`}>The batch and its log</a>

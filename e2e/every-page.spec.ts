@@ -14,6 +14,22 @@ const PAGES = [
   '/set-asides/dry',
   '/pantry',
   '/pantry/apple-butter',
+  '/pantry/fig-conserve',
+  '/labels',
+  '/labels?lot=25207-SCH-A&purpose=sale',
+  '/print/labels?lot=25207-SCH-A',
+  '/stall',
+  '/jar/25207-SCH-A/05',
+  '/stock-take',
+  '/stock-take?shelf=B1-S2&torch=on',
+  '/recall',
+  '/recall?code=R-25180-SUG-1',
+  '/print/recall?code=R-25180-SUG-1',
+  '/print/count',
+  '/print/wall',
+  '/print/batch?code=25207-SCH-A',
+  '/trace/25207-SCH-A',
+  '/trace/season',
   '/season',
   '/trace',
   '/trace?code=damson',
@@ -75,7 +91,22 @@ test('an empty place of one’s own says on every page what to do first', async 
   await page.getByLabel(/^In/).selectOption('ft');
   await page.getByRole('button', { name: 'Start empty' }).click();
   await expect(page.getByText('No fruit is waiting').first()).toBeVisible();
-  for (const path of ['/harvest', '/plan', '/batches', '/set-asides', '/pantry', '/season', '/place']) {
+  for (const path of [
+    '/harvest',
+    '/plan',
+    '/batches',
+    '/set-asides',
+    '/pantry',
+    '/season',
+    '/labels',
+    '/stall',
+    '/stock-take',
+    '/recall',
+    '/trace/season',
+    '/print/wall',
+    '/print/count',
+    '/place',
+  ]) {
     const answer = await page.goto(path);
     expect(answer?.status(), path).toBe(200);
     await expect(page.locator('h1')).toHaveText(/\S/);

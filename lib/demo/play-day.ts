@@ -73,6 +73,15 @@ export function clearPast(s: SeasonState, day: PlainDate): void {
   });
 }
 
+/** Who had the gifts of a day (invented); now and then nobody wrote it down. */
+const GIVEN_TO = ['the neighbour at the mill', 'Odda’s sister', 'the school fair', 'the choir', 'the seasonal picker'];
+const UNWRITTEN = 11;
+function whoOf(to: Use, day: PlainDate): string | null {
+  if (to === 'sold') return 'the stall';
+  const n = Number(day.slice(8, 10));
+  return to === 'given' && n % UNWRITTEN !== 0 ? (GIVEN_TO[n % GIVEN_TO.length] as string) : null;
+}
+
 /** One jar leaves, the oldest of its line that may leave that way; false when there is none yet. */
 export function playUse(s: SeasonState, key: string, line: DemoLine, to: Use, day: PlainDate): boolean {
   const lot = held(
@@ -89,7 +98,7 @@ export function playUse(s: SeasonState, key: string, line: DemoLine, to: Use, da
   const piece = pieces[0] as number;
   const glassLot = held(s, (l) => l.kind === 'empties' && l.item === line.jar)[0];
   const entry = takePieces({
-    act: seasonAct(s, key, 'take', day, '12:00', { to, line: line.label }),
+    act: { ...seasonAct(s, key, 'take', day, '12:00', { to, line: line.label }), note: whoOf(to, day) },
     to,
     pieces: [{ lot, piece }],
     returns: to === 'eaten' && isGlass(line) && glassLot ? { lotId: glassLot.id, count: 1 } : null,

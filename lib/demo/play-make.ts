@@ -139,6 +139,14 @@ function gather(s: SeasonState, line: DemoLine, jars: number, fruit: HeldLot[], 
           'apple powder',
         )
       : [];
+  const almonds = line.almondsG
+    ? drawOldest(
+        held(s, (l) => l.item === 'almonds'),
+        jars * line.almondsG,
+        'almonds',
+      )
+    : [];
+  if (isRefusal(almonds)) return almonds;
   const glass = isGlass(line);
   const lids = glass
     ? drawOldest(
@@ -156,7 +164,7 @@ function gather(s: SeasonState, line: DemoLine, jars: number, fruit: HeldLot[], 
       )
     : [];
   if (isRefusal(empties)) return empties;
-  return { food: [...inOrder, ...sugar, ...(isRefusal(powder) ? [] : powder)], lids, empties };
+  return { food: [...inOrder, ...sugar, ...almonds, ...(isRefusal(powder) ? [] : powder)], lids, empties };
 }
 
 const batchOf = (s: SeasonState, line: DemoLine, day: PlainDate): string => {

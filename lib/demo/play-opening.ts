@@ -73,6 +73,7 @@ const openingSupplies = (): [Supply, string?][] => [
     },
   ],
   [{ item: 'citric-acid', what: 'CIT', label: 'Citric acid', kind: 'supply', unit: 'g', qty: 220 }],
+  [{ item: 'almonds', what: 'ALM', label: 'Almonds', kind: 'supply', unit: 'g', qty: 400 }],
   [{ item: 'lid-regular', what: 'LID', label: 'Lids, regular', kind: 'lids', unit: 'lid', qty: OPENING_LIDS }],
   [{ item: 'lid-wide', what: 'LDW', label: 'Lids, wide', kind: 'lids', unit: 'lid', qty: 60 }],
   [

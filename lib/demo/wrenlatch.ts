@@ -39,6 +39,18 @@ export const WRENLATCH = {
     softCapHours: 24,
     dayEndsAt: '04:00',
   },
+  /** As the household filled it in (demo values; no such office or address). */
+  ruleCard: {
+    maker: 'Wrenlatch Orchard & Nursery',
+    address: 'Wrenlatch Lane, Upper Holding',
+    contact: 'At the stall on Saturdays',
+    homeKitchen: 'Made in a Home Kitchen',
+    checkedWith: 'the licensing office of the district',
+    checkedOn: '2025-02-20',
+    asks: 'contact,homeKitchen',
+  },
+  /** Young trees on the nursery bench for sale. */
+  nursery: [{ cultivar: 'Montmorency', crop: 'cherry-sour', forSale: 6 }],
   kitchens: [
     { code: 'home', label: 'Home kitchen', altitudeM: 410, main: true },
     { code: 'quay', label: 'Quay community kitchen', altitudeM: 6, main: false },

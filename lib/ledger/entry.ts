@@ -38,6 +38,9 @@ export type ActKind =
   | 'count'
   | 'grade'
   | 'place'
+  | 'note'
+  | 'hold'
+  | 'recall'
   | 'correct';
 
 export type LotChange = { lotId: string } & Partial<

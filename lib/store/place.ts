@@ -47,6 +47,10 @@ export interface PlaceSettings {
   dayEndsAt: string;
   /** What bought goods cost here, in the smallest unit of money; missing until the household says. */
   prices?: { currency: string; perKg: Partial<Record<DoseItem, number>>; perLid?: number };
+  /** Rule card of the place of sale, field by field as typed (lib/labels/rule-card). */
+  ruleCard?: Record<string, string>;
+  /** Young trees for sale at the nursery bench, by cultivar. */
+  nursery?: { cultivar: string; crop: string; forSale: number }[];
   /** The demo's clock: the time its day was set to, and the real instant that was. */
   clock?: { time: string; setAt: string };
 }

@@ -91,9 +91,9 @@ export async function draftBatch(ctx: Context, typed: BatchAsk, tx: Db | Tx = ct
   };
 }
 
-/** A set-aside on its way (fresh, on the trays, in its jar) is not drawn on yet; supplies always are. */
-export const isReady = ({ kind, details }: Pick<HeldLot, 'kind' | 'details'>): boolean =>
-  kind !== 'set-aside' || !['fresh', 'drying', 'conditioning'].includes(String(details.state));
+/** A set-aside on its way (fresh, on the trays, in its jar) is not drawn on yet; nothing on hold ever is. */
+export const isReady = ({ kind, hold, details }: Pick<HeldLot, 'kind' | 'hold' | 'details'>): boolean =>
+  hold === null && (kind !== 'set-aside' || !['fresh', 'drying', 'conditioning'].includes(String(details.state)));
 
 /** The amounts typed by scale, cup or spoon as grams of the recipe's own sugar, pectin and acid. */
 function inGrams(

@@ -93,7 +93,8 @@ async function loadState(tx: Tx, from: PlainDate): Promise<SeasonState> {
 
 function demoPlace(day: PlainDate, clock: { time: string; setAt: string }): NewPlace {
   const id = DEMO_PLACE;
-  const { kitchens, burners, pans, canners, dryer, rooms, containers, jarKinds, people, settings } = WRENLATCH;
+  const { kitchens, burners, pans, canners, dryer, rooms, containers, jarKinds, people, settings, ruleCard, nursery } =
+    WRENLATCH;
   const equip = (code: string) =>
     code === 'home'
       ? {
@@ -117,7 +118,7 @@ function demoPlace(day: PlainDate, clock: { time: string; setAt: string }): NewP
     demo: true,
     day,
     timeZone: WRENLATCH.timeZone,
-    settings: { ...settings, clock },
+    settings: { ...settings, ruleCard: { ...ruleCard }, nursery: nursery.map((n) => ({ ...n })), clock },
     kitchens: kitchens.map((k) => ({ ...k, id: demoId(id, 'kitchen', k.code), ...equip(k.code) })),
     rooms: rooms.map((r) => ({ ...r, id: demoId(id, 'room', r.code) })),
     containers: containers.map((c) => ({ ...c, id: demoId(id, 'container', c.code) })),

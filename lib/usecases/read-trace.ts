@@ -9,6 +9,7 @@ import { loadActs } from '#lib/store/act-store.ts';
 import { loadBatches } from '#lib/store/batch-store.ts';
 import { type DatedMovement, loadLots, lotOfCode, movementsOf } from '#lib/store/ledger-store.ts';
 import type { Context } from './context.ts';
+import { plantingsOf } from './plantings-of.ts';
 
 export interface TraceView {
   code: string;
@@ -56,7 +57,7 @@ export async function readTrace(ctx: Context, code: string): Promise<TraceView |
     piece: piece === null || lot.code !== lotCode ? null : await pieceOf(ctx, lot, piece),
     batch,
     parents: above.map((l) => parentOf(l, movements)),
-    trees: [...new Set(sources.flatMap((l) => (l.kind === 'fruit' ? plantingsOf(ctx, l) : [])))],
+    trees: [...new Set(sources.flatMap((l) => (l.kind === 'fruit' ? plantingsOf(ctx.place, l) : [])))],
     receipts: [...sources.filter((l) => l.kind !== 'fruit' || l.code.startsWith('R-')), ...lids].map((l) => ({
       code: l.code,
       label: l.label,
@@ -119,14 +120,6 @@ export function receivedText(l: HeldLot): string {
   const box = typeof boxLot === 'string' ? `, box lot ${boxLot}` : '';
   return `came in ${l.madeOn}${who}${box}`;
 }
-
-/** Trees or row a fruit lot was picked from, as recorded; else every planting of its crop in that row. */
-const plantingsOf = (ctx: Context, l: HeldLot): string[] => {
-  const recorded = l.details.plantings;
-  if (Array.isArray(recorded) && recorded.length > 0) return recorded as string[];
-  const crop = ctx.place.crops.find((c) => c.id === l.cropId);
-  return crop?.plantings.filter((p) => p.row === l.row).map((p) => p.code) ?? [];
-};
 
 /** Lids and glass the batch used: they go to no jar lot, so they are found by the act that filled it. */
 async function usedWith(ctx: Context, batch: BatchRecord): Promise<HeldLot[]> {

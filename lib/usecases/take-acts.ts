@@ -1,8 +1,11 @@
 /** Acts queued on a device and sent when there is a signal. Each stands alone; sending any of them again changes nothing. */
 import { z } from 'zod';
 import { harvestAct } from '#lib/forms/harvest.ts';
+import { takeAct } from '#lib/forms/take.ts';
+import type { Written } from '#lib/store/ledger-store.ts';
 import type { Context } from './context.ts';
 import { recordHarvest } from './record-harvest.ts';
+import { takeJars } from './take-jars.ts';
 
 export type ActAnswer =
   | { id: string; status: 'saved' | 'known'; said: string }
@@ -20,7 +23,18 @@ export async function takeActs(ctx: Context, body: unknown): Promise<ActAnswer[]
 }
 
 async function takeOne(ctx: Context, raw: unknown): Promise<ActAnswer> {
-  const act = harvestAct.safeParse(raw);
+  const isTake = typeof raw === 'object' && raw !== null && 'what' in raw && raw.what === 'take';
+  return isTake
+    ? answerOf(raw, takeAct, (act) => takeJars(ctx, { ...act, person: null, at: null }))
+    : answerOf(raw, harvestAct, (act) => recordHarvest(ctx, act));
+}
+
+async function answerOf<T>(
+  raw: unknown,
+  schema: z.ZodType<T>,
+  run: (act: T) => Promise<Written<{ said: string }>>,
+): Promise<ActAnswer> {
+  const act = schema.safeParse(raw);
   const id = typeof raw === 'object' && raw !== null && 'id' in raw ? String(raw.id) : '';
   if (!act.success)
     return {
@@ -28,7 +42,7 @@ async function takeOne(ctx: Context, raw: unknown): Promise<ActAnswer> {
       status: 'refused',
       reason: act.error.issues.map((i) => `${i.path.join('.')}: ${i.message}`).join('; '),
     };
-  const done = await recordHarvest(ctx, act.data);
+  const done = await run(act.data);
   if ('refused' in done) return { id, status: 'refused', reason: done.refused };
   return { id, status: done.replayed ? 'known' : 'saved', said: done.done.said };
 }

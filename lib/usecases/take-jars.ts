@@ -1,10 +1,11 @@
 /** A jar leaves the pantry: eaten, given, sold or spoiled. The oldest of its line goes first; never more than there are. */
 
+import { againstSaleOfLot } from '#lib/labels/may-be-sold.ts';
 import { type Taking, takePieces } from '#lib/ledger/acts/take-pieces.ts';
 import type { Refusal } from '#lib/ledger/entry.ts';
 import type { HeldLot } from '#lib/ledger/lot.ts';
 import { pieceCode } from '#lib/ledger/pieces.ts';
-import type { Tx } from '#lib/store/database/open-database.ts';
+import type { Db, Tx } from '#lib/store/database/open-database.ts';
 import { loadLots, piecesOf, type Written, writeAct } from '#lib/store/ledger-store.ts';
 import { counted } from '#lib/units/format.ts';
 import { actOf } from './act-of.ts';
@@ -18,6 +19,10 @@ export interface TakeInput {
   to: Taking['to'];
   /** To whom it was given, or where sold. */
   who: string | null;
+  /** Only jars of this lot, by its code. */
+  lot?: string | null;
+  /** What was paid for all of them, in the smallest coin. */
+  price?: number | null;
   person: string | null;
   at: string | null;
 }
@@ -36,7 +41,7 @@ export async function takeJars(ctx: Context, input: TakeInput): Promise<Written<
     ctx,
     input.id,
     'take',
-    { slug, count, to, who },
+    { slug, count, to, who, lot: input.lot ?? null, price: input.price ?? null },
     {
       at: input.at ?? ctx.now.toISOString(),
       person: input.person,
@@ -44,7 +49,9 @@ export async function takeJars(ctx: Context, input: TakeInput): Promise<Written<
     },
   );
   return writeAct(ctx.db, ctx.place.id, input.id, ctx.enteredAt, async (tx) => {
-    const lots = await lotsOfLine(tx, ctx, input.slug);
+    const ofLine = await lotsOfLine(tx, ctx, input.slug);
+    const lots = input.lot ? ofLine.filter((l) => l.code === input.lot) : ofLine;
+    if (ofLine.length > 0 && lots.length === 0) return { refused: `0 left of ${input.lot}; ${count} asked for` };
     if (lots.length === 0) return noSuchLine(tx, ctx, input);
     const line = (lots[0] as HeldLot).label;
     const free = lots.filter((l) => staysFor(l, input.to) === null);
@@ -74,7 +81,7 @@ export async function takeJars(ctx: Context, input: TakeInput): Promise<Written<
 
 /** Why a lot may not leave this way, or null. */
 const staysFor = (lot: HeldLot, to: TakeInput['to']): string | null =>
-  leaves(lot) ?? (to === 'sold' && lot.household ? 'for the household and gifts' : null);
+  leaves(lot) ?? (to === 'sold' ? (againstSaleOfLot(lot)[0] ?? null) : null);
 
 const lotsOfLine = async (tx: Tx, ctx: Context, slug: string): Promise<HeldLot[]> =>
   (await loadLots(tx, ctx.place.id, { kinds: ['jars', 'frozen', 'dried', 'cold-jars'] })).filter(
@@ -86,15 +93,20 @@ function tooFew(line: string, there: number, lots: HeldLot[], input: TakeInput):
   return `${there} left of ${line}${held ? ` that may leave (the others: ${held})` : ''}; ${input.count} asked for`;
 }
 
+/** Lines on hand whose name shares a word with the one asked for. */
+export async function nearLines(ctx: Context, slug: string, db: Db | Tx = ctx.db): Promise<string[]> {
+  const held = await loadLots(db, ctx.place.id, { kinds: ['jars', 'frozen', 'dried', 'cold-jars'] });
+  const onHand = [...new Set(held.filter((l) => l.unit !== 'g').map((l) => l.label))];
+  const words = slug.split('-').filter((w) => w.length > 3);
+  return onHand.filter((label) => words.some((w) => lineSlug(label).includes(w)));
+}
+
 /** A line that is used up is named with its figure; near lines are offered where the one asked for never was. */
 async function noSuchLine(tx: Tx, ctx: Context, { slug, count }: TakeInput): Promise<Refusal> {
   const all = await loadLots(tx, ctx.place.id, { kinds: ['jars', 'frozen', 'dried', 'cold-jars'], emptied: true });
   const usedUp = all.find((l) => l.unit !== 'g' && lineSlug(l.label) === slug);
   if (usedUp) return { refused: `0 left of ${usedUp.label}; ${count} asked for` };
-  const words = slug.split('-');
-  const near = [...new Set(all.filter((l) => l.onHand > 0).map((l) => l.label))].filter((label) =>
-    words.some((w) => w.length > 3 && lineSlug(label).includes(w)),
-  );
+  const near = await nearLines(ctx, slug, tx);
   return {
     refused: `there is no "${slug.replaceAll('-', ' ')}" on hand${near.length ? `; there is ${near.join(', ')}` : ''}`,
   };

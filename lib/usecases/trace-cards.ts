@@ -6,6 +6,7 @@ import { receivedText, type TraceView } from './read-trace.ts';
 export interface TraceCards {
   answer: string;
   sub: string;
+  code: string;
   label: string;
   batchCode: string | null;
   facts: { what: string; value: string }[];
@@ -40,6 +41,7 @@ export function traceCards(t: TraceView): TraceCards {
   return {
     answer: `${t.code}: ${t.label}`,
     sub: `${trees}, ${counted(t.receipts.length, 'receipt')}, ${counted(Math.max(0, t.sisters.length - (t.piece ? 1 : 0)), 'sister jar')}.`,
+    code: t.code,
     label: t.label,
     batchCode: t.batch?.code ?? null,
     facts: facts.flatMap(([what, value]) => (value === null ? [] : [{ what, value }])),

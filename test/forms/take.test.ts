@@ -12,7 +12,7 @@ describe('jars taken', () => {
   it('are one, eaten, where nothing more is said', () => {
     expect(sent({})).toEqual({
       ok: true,
-      value: { id: 'take-form-1', slug: 'damson-jam', count: 1, to: 'eaten', who: null },
+      value: { id: 'take-form-1', slug: 'damson-jam', count: 1, to: 'eaten', who: null, lot: null, price: null },
     });
   });
 

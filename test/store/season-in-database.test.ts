@@ -30,8 +30,9 @@ const YEAR: Record<string, readonly [number, number, number, number, number, num
   'Quince jelly': [4, 22, 4, 5, 8, 0, 9],
   'Medlar jelly': [1, 9, 1, 2, 1, 0, 6],
   'Seville marmalade (Feb)': [3, 42, 17, 7, 15, 0, 6],
-  'Damson paste': [0, 16, 3, 5, 6, 0, 2],
-  'Quince paste': [3, 18, 3, 6, 5, 0, 7],
+  // No published process covers a paste: what the first table had at the stall (6 and 5) was eaten or given instead.
+  'Damson paste': [0, 16, 5, 9, 0, 0, 2],
+  'Quince paste': [3, 18, 5, 9, 0, 0, 7],
   'Sour cherries in syrup': [4, 14, 7, 1, 0, 0, 10],
   'Apple sauce': [11, 54, 22, 3, 0, 1, 39],
   'Pears in light syrup': [6, 45, 14, 4, 0, 2, 31],

@@ -118,4 +118,15 @@ describe('jars taken from a line', () => {
     );
     expect(doneOf(await takeJars(ctx, taking('damson-jam', 1, { to: 'sold' }))).left).toBe(9);
   });
+
+  it('whose process was cut short are not sold, though they may be eaten', async () => {
+    const db = await open();
+    const ctx = await demoContext(db);
+    for (const l of (await loadLots(db, DEMO_PLACE)).filter((x) => x.label === 'Damson jam'))
+      await db.lot.update({ where: { id: l.id }, data: { process: 'not as tested' } });
+    expect(refusalOf(await takeJars(ctx, taking('damson-jam', 1, { to: 'sold' })))).toBe(
+      '0 left of Damson jam that may leave (the others: process not as tested); 1 asked for',
+    );
+    expect(doneOf(await takeJars(ctx, taking('damson-jam', 1, { id: 'eat-it-now' }))).left).toBe(9);
+  });
 });

@@ -1,21 +1,23 @@
 import { randomUUID } from 'node:crypto';
 import type { Metadata } from 'next';
+import { redirect } from 'next/navigation';
 import { AnswerHeading } from '#components/answer-heading.tsx';
 import { PantryView } from '#components/pantry-view.tsx';
 import { counted } from '#lib/units/format.ts';
-import { readPantry } from '#lib/usecases/read-pantry.ts';
+import { lineSlug, readPantry } from '#lib/usecases/read-pantry.ts';
 import { placeContext } from '../../place-context.ts';
-import { take } from './actions.ts';
+import { bringBack, take } from './actions.ts';
 
 export const metadata: Metadata = { title: 'Pantry' };
 
 export default async function PantryPage({
   searchParams,
 }: {
-  searchParams: Promise<{ said?: string; refused?: string }>;
+  searchParams: Promise<{ said?: string; refused?: string; line?: string }>;
 }) {
   const context = await placeContext();
-  const [view, { said, refused }] = await Promise.all([readPantry(context), searchParams]);
+  const [view, { said, refused, line }] = await Promise.all([readPantry(context), searchParams]);
+  if (line) redirect(`/pantry/${lineSlug(line)}`);
   const answer =
     view.jars === 0
       ? 'No jar on the shelf yet'
@@ -30,6 +32,9 @@ export default async function PantryPage({
       <PantryView
         view={view}
         take={take}
+        bringBack={bringBack}
+        glass={context.place.jarKinds.filter((k) => k.canning)}
+        backId={randomUUID()}
         ids={view.lines.map(() => randomUUID())}
         said={said ?? null}
         refused={refused ?? null}

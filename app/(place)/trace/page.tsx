@@ -1,5 +1,7 @@
 import type { Metadata } from 'next';
 import { AnswerHeading } from '#components/answer-heading.tsx';
+import { ButtonRow } from '#components/button-row.tsx';
+import { LinkButton } from '#components/link-button.tsx';
 import { TraceSearch } from '#components/trace-search.tsx';
 import { counted } from '#lib/units/format.ts';
 import { searchCodes } from '#lib/usecases/read-trace.ts';
@@ -18,6 +20,14 @@ export default async function TracePage({ searchParams }: { searchParams: Promis
         sub="The code on the label, or a word of its name. Each leads to its trees, its receipts and its sisters."
       />
       <TraceSearch typed={code ?? ''} found={found} />
+      <ButtonRow>
+        <LinkButton kind="quiet" href="/recall">
+          Something is wrong with a lot
+        </LinkButton>
+        <LinkButton kind="quiet" href="/trace/season">
+          Mass of the season
+        </LinkButton>
+      </ButtonRow>
     </>
   );
 }

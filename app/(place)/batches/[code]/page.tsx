@@ -4,6 +4,8 @@ import { notFound } from 'next/navigation';
 import { AnswerHeading } from '#components/answer-heading.tsx';
 import { batchAnswer } from '#components/batch-answer.ts';
 import { BatchCardView } from '#components/batch-card.tsx';
+import { ButtonRow } from '#components/button-row.tsx';
+import { LinkButton } from '#components/link-button.tsx';
 import { Problem } from '#components/problem.tsx';
 import { readBatch } from '#lib/usecases/read-batches.ts';
 import { placeContext } from '../../../place-context.ts';
@@ -33,6 +35,16 @@ export default async function BatchPage({
         ids={Array.from({ length: 5 }, () => randomUUID())}
         renderedAt={Date.now()}
       />
+      <ButtonRow>
+        <LinkButton kind="quiet" href={`/print/batch?code=${encodeURIComponent(view.code)}`}>
+          Batch record on paper
+        </LinkButton>
+        {view.jars[0] ? (
+          <LinkButton kind="quiet" href={`/labels?lot=${encodeURIComponent(view.jars[0].code)}`}>
+            Labels
+          </LinkButton>
+        ) : null}
+      </ButtonRow>
     </>
   );
 }

@@ -1,11 +1,13 @@
 import { randomUUID } from 'node:crypto';
 import type { Metadata } from 'next';
-import { notFound } from 'next/navigation';
 import { AnswerHeading } from '#components/answer-heading.tsx';
 import { LinePieces } from '#components/line-pieces.tsx';
+import { LinkButton } from '#components/link-button.tsx';
 import { Problem } from '#components/problem.tsx';
 import { counted } from '#lib/units/format.ts';
-import { readLine } from '#lib/usecases/read-pantry.ts';
+import { givenTo } from '#lib/usecases/given-to.ts';
+import { lineSlug, readLine } from '#lib/usecases/read-pantry.ts';
+import { nearLines } from '#lib/usecases/take-jars.ts';
 import { placeContext } from '../../../place-context.ts';
 import { takeFromLine } from '../actions.ts';
 
@@ -21,7 +23,7 @@ export default async function LinePage({
   const context = await placeContext();
   const { line } = await params;
   const [view, { said, refused, count, who }] = await Promise.all([readLine(context, line), searchParams]);
-  if (!view) notFound();
+  if (!view) return <NoSuchLine slug={line} near={await nearLines(context, line)} />;
   return (
     <>
       <AnswerHeading
@@ -36,7 +38,30 @@ export default async function LinePage({
         action={takeFromLine}
         id={randomUUID()}
         typed={{ count: count ?? '1', who: who ?? '' }}
+        people={await givenTo(context)}
       />
+    </>
+  );
+}
+
+/** A line that is not on hand: the near ones are offered. */
+function NoSuchLine({ slug, near }: { slug: string; near: readonly string[] }) {
+  return (
+    <>
+      <AnswerHeading
+        answer={`There is no “${slug.replaceAll('-', ' ')}” on hand`}
+        sub={near.length > 0 ? 'These come near.' : 'Nothing on hand comes near it.'}
+      />
+      <ul>
+        {near.map((line) => (
+          <li key={line}>
+            <a href={`/pantry/${lineSlug(line)}`}>{line}</a>
+          </li>
+        ))}
+      </ul>
+      <LinkButton kind="quiet" href="/pantry">
+        All lines
+      </LinkButton>
     </>
   );
 }

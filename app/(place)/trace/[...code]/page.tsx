@@ -1,7 +1,12 @@
 import type { Metadata } from 'next';
 import { notFound } from 'next/navigation';
 import { AnswerHeading } from '#components/answer-heading.tsx';
+import { MassFlow } from '#components/mass-flow.tsx';
+import { TraceForward } from '#components/trace-forward.tsx';
 import { TraceTrays } from '#components/trace-trays.tsx';
+import { Tray } from '#components/tray.tsx';
+import { readBatchFlow } from '#lib/usecases/read-mass-flow.ts';
+import { readRecall } from '#lib/usecases/read-recall.ts';
 import { readTrace } from '#lib/usecases/read-trace.ts';
 import { traceCards } from '#lib/usecases/trace-cards.ts';
 import { placeContext } from '../../../place-context.ts';
@@ -14,10 +19,21 @@ export default async function TraceCodePage({ params }: { params: Promise<{ code
   const trace = await readTrace(context, code);
   if (!trace) notFound();
   const cards = traceCards(trace);
+  const goesOn = trace.lot.unit !== 'jar' && trace.lot.unit !== 'pack';
+  const [flow, forward] = await Promise.all([
+    readBatchFlow(context, trace.lot.batchId),
+    goesOn || trace.lot.kind === 'empties' ? readRecall(context, trace.lot.code) : null,
+  ]);
   return (
     <>
       <AnswerHeading answer={cards.answer} sub={cards.sub} />
       <TraceTrays view={cards} />
+      {forward ? <TraceForward view={forward} /> : null}
+      {flow ? (
+        <Tray title="Mass of the batch">
+          <MassFlow title="Mass of the batch, in and out" flow={flow} />
+        </Tray>
+      ) : null}
     </>
   );
 }
