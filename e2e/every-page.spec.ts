@@ -15,6 +15,8 @@ const PAGES = [
   '/pantry',
   '/pantry/apple-butter',
   '/season',
+  '/season/lists',
+  '/season/orders',
   '/trace',
   '/trace?code=damson',
   '/place',

@@ -1,0 +1,22 @@
+import { ButtonRow } from './button-row.tsx';
+import { LinkButton } from './link-button.tsx';
+
+const PAGES = [
+  { href: '/season/lists', label: 'What to make and open' },
+  { href: '/season/orders', label: 'What to order' },
+] as const;
+
+/** The season's other pages, from its first. */
+export function SeasonLinks() {
+  return (
+    <nav aria-label="More of the season" className="no-print">
+      <ButtonRow>
+        {PAGES.map((p) => (
+          <LinkButton key={p.href} href={p.href} kind="quiet">
+            {p.label}
+          </LinkButton>
+        ))}
+      </ButtonRow>
+    </nav>
+  );
+}
