@@ -4,6 +4,8 @@ import { LinkButton } from './link-button.tsx';
 const PAGES = [
   { href: '/season/lists', label: 'What to make and open' },
   { href: '/season/orders', label: 'What to order' },
+  { href: '/season/what-if', label: 'What if' },
+  { href: '/season/checks', label: 'How good were we' },
 ] as const;
 
 /** The season's other pages, from its first. */

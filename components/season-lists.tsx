@@ -1,5 +1,4 @@
 import Link from 'next/link';
-import { times } from '#lib/forecast/words.ts';
 import { bothMasses, counted } from '#lib/units/format.ts';
 import { longDate, type PlainDate, shortDate } from '#lib/units/plain-date.ts';
 import { Button } from './button.tsx';
@@ -30,7 +29,7 @@ type Line = {
   band: { p10: number; p50: number; p90: number };
   lastYear: { batches: number; jars: number };
   jarsPerBatch: number;
-  odds: readonly number[];
+  odds: readonly { made: string; lasts: string }[];
   make: { batches: number; jars: number; why: 'enough' | 'pace' | 'none' | 'unknown' };
   makeSays: string;
   couldGo: number;
@@ -156,10 +155,7 @@ function LineFigures({ line: l }: { line: Line }) {
           label="Make"
           value={l.makeSays}
           formula="Chance that it lasts from its next harvest to the one after, by what is made:"
-          inputs={l.odds.slice(0, Math.max(5, l.make.batches + 2)).map((p, k) => ({
-            label: k === 0 ? 'none made' : `${counted(k, 'batch', 'batches')}, ${k * l.jarsPerBatch}`,
-            value: times(Math.min(1, Math.max(0, Math.round(p * 1000) / 1000))).replace(/\btime(s?)\b/g, 'season$1'),
-          }))}
+          inputs={l.odds.map((o) => ({ label: o.made, value: o.lasts }))}
           source={`learnt use; batches of ${l.jarsPerBatch} as last year (${l.lastYear.jars} in ${counted(l.lastYear.batches, 'batch', 'batches')})`}
           status="computed"
           changes="the harvest: fruit, hours and shelf are under Season"

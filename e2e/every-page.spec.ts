@@ -17,6 +17,8 @@ const PAGES = [
   '/season',
   '/season/lists',
   '/season/orders',
+  '/season/what-if',
+  '/season/checks',
   '/trace',
   '/trace?code=damson',
   '/place',

@@ -27,6 +27,9 @@ export interface SeasonCrop {
   label: string;
   foodId: string;
   expectedKg: number;
+  /** Plants, and what one is called. */
+  count: number;
+  unit: string;
   basis: string;
   /** Share of what is picked that is neither sold, eaten fresh nor culled. */
   keptShare: number;
@@ -71,6 +74,8 @@ function seasonCrop(s: SeasonSnapshot, crop: Crop): SeasonCrop {
     label: crop.label,
     foodId: crop.foodId,
     expectedKg,
+    count: crop.count,
+    unit: crop.unit,
     basis: `${crop.count} x ${Number((crop.gPerUnit / 1000).toFixed(2))} kg a ${crop.unit}`,
     keptShare: Math.max(0, 100 - crop.soldPercent - crop.eatenPercent - crop.cullPercent) / 100,
     seasons,

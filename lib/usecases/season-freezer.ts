@@ -3,7 +3,7 @@
 import type { RecipeKind } from '#lib/reference/recipes/recipe.ts';
 import { RECIPES } from '#lib/reference/recipes/recipe-book.ts';
 import type { SeasonLine } from './season-lines.ts';
-import type { ListedLine } from './season-lists.ts';
+import type { ListedLine } from './season-listed.ts';
 import type { ForecastInput } from './season-scenario.ts';
 
 export interface FreezerBatch {

@@ -8,12 +8,12 @@ import { addDays, daysBetween, longDate, type PlainDate } from '#lib/units/plain
 import type { Context } from './context.ts';
 import { type FreezerBatch, fromFreezer } from './season-freezer.ts';
 import { type SeasonLine, seasonLines } from './season-lines.ts';
+import type { ListedLine, Standing } from './season-listed.ts';
 import { type ForecastInput, seasonInput } from './season-scenario.ts';
 import { type SeasonSnapshot, seasonSnapshot } from './season-snapshot.ts';
 import { calendarOfUse } from './season-use.ts';
+import { seasons } from './season-words.ts';
 
-/** None on hand; gone before its next harvest in half of the seasons; half a year's use left even in a lean one; on course. */
-export type Standing = 'none' | 'short' | 'course' | 'much';
 /** Fewer left than this are never called too much. */
 const FEW = 6;
 
@@ -21,36 +21,6 @@ const FEW = 6;
 export const ENOUGH = 0.8;
 const YEAR_WEEKS = 52;
 
-export interface ListedLine {
-  id: string;
-  line: string;
-  slug: string;
-  item: string;
-  itemLabel: string;
-  foodId: string;
-  unit: string;
-  onHand: number;
-  standing: Standing;
-  /** Eaten, given and sold in the last year. */
-  usedYear: number;
-  use: YearlyUse;
-  eatenYear: number;
-  /** The day it is asked for: the next harvest of its fruit, or the day asked. */
-  on: PlainDate;
-  weeks: number;
-  stallWeeks: number;
-  used: number;
-  left: number;
-  band: { p10: number; p50: number; p90: number };
-  lastYear: { batches: number; jars: number };
-  jarsPerBatch: number;
-  /** Chance of lasting from the next harvest to the one after, by batches made: 0, 1, 2 … */
-  odds: number[];
-  make: { batches: number; jars: number; why: 'enough' | 'pace' | 'none' | 'unknown' };
-  makeSays: string;
-  /** What could go and leave half a year's use at the next harvest; 0 unless it is too much. */
-  couldGo: number;
-}
 export interface OpenFirst {
   code: string;
   line: string;
@@ -104,7 +74,11 @@ function listedLine(input: ForecastInput, { line, i, on, stall }: Asked): Listed
   const day = on ?? nextHarvest(input, product.crop) ?? addDays(input.today, 7 * YEAR_WEEKS);
   const weeks = daysBetween(input.today, day) / 7;
   const { eaten, sold, given } = meta.learnt;
-  const use: YearlyUse = { perYear: eaten.count + given.count, sold: sold.count, stallWeeks: sold.weeks };
+  const use: YearlyUse = {
+    perYear: eaten.count + given.count,
+    sold: sold.count,
+    stallWeeks: sold.count > 0 ? sold.weeks : 0,
+  };
   const stallWeeks = stall.slice(0, Math.round(weeks)).filter(Boolean).length;
   const used = usedBy(use, weeks, stallWeeks);
   const left = Math.max(0, Math.round(line.onHand - used));
@@ -147,7 +121,10 @@ function listedLine(input: ForecastInput, { line, i, on, stall }: Asked): Listed
     band,
     lastYear,
     jarsPerBatch: meta.jarsPerBatch,
-    odds,
+    odds: odds.slice(0, Math.max(5, make.batches + 2)).map((p, k) => ({
+      made: k === 0 ? 'none made' : `${counted(k, 'batch', 'batches')}, ${k * meta.jarsPerBatch}`,
+      lasts: seasons(Math.min(1, Math.max(0, p))),
+    })),
     make,
     makeSays: makeSays(make, usedYear, lastYear.jars),
     couldGo: standing === 'much' ? Math.max(0, left - Math.ceil(usedYear / 2)) : 0,

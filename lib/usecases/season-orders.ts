@@ -11,7 +11,8 @@ import { addDays, daysBetween, longDate, type PlainDate } from '#lib/units/plain
 import type { Context } from './context.ts';
 import { MATERIAL } from './plan-recipes.ts';
 import { type SeasonLine, seasonLines } from './season-lines.ts';
-import { type ListedLine, seasonLists } from './season-lists.ts';
+import type { ListedLine } from './season-listed.ts';
+import { seasonLists } from './season-lists.ts';
 import { type ForecastInput, seasonInput } from './season-scenario.ts';
 import { type SeasonSnapshot, seasonSnapshot } from './season-snapshot.ts';
 import { calendarOfUse } from './season-use.ts';
