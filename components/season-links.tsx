@@ -4,7 +4,9 @@ import { LinkButton } from './link-button.tsx';
 const PAGES = [
   { href: '/season/lists', label: 'What to make and open' },
   { href: '/season/orders', label: 'What to order' },
+  { href: '/season/shelf', label: 'The shelves ahead' },
   { href: '/season/what-if', label: 'What if' },
+  { href: '/season/flow', label: 'The year’s fruit' },
   { href: '/season/checks', label: 'How good were we' },
 ] as const;
 

@@ -17,6 +17,8 @@ const PAGES = [
   '/season',
   '/season/lists',
   '/season/orders',
+  '/season/shelf',
+  '/season/flow',
   '/season/what-if',
   '/season/checks',
   '/trace',
