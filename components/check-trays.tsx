@@ -50,20 +50,23 @@ export function CheckTrays({ view }: CheckTraysProps) {
         </p>
       </Tray>
       <Tray title="What was said, and what came">
-        <DataTable
-          caption="The latest first"
-          columns={[
-            { key: 'what', label: 'What' },
-            { key: 'asOf', label: 'Said on' },
-            { key: 'said', label: 'Said, 8 in 10' },
-            { key: 'came', label: 'Came', numeric: true },
-            { key: 'held', label: 'Held' },
-          ]}
-          rows={view.said.map((s) => ({
-            id: s.id,
-            cells: { what: s.what, asOf: s.asOf, said: s.said, came: s.came, held: s.held ? 'yes' : 'no' },
-          }))}
-        />
+        <details className={styles.more}>
+          <summary>The last {view.said.length} statements</summary>
+          <DataTable
+            caption="The latest first"
+            columns={[
+              { key: 'what', label: 'What' },
+              { key: 'asOf', label: 'Said on' },
+              { key: 'said', label: 'Said, 8 in 10' },
+              { key: 'came', label: 'Came', numeric: true },
+              { key: 'held', label: 'Held' },
+            ]}
+            rows={view.said.map((s) => ({
+              id: s.id,
+              cells: { what: s.what, asOf: s.asOf, said: s.said, came: s.came, held: s.held ? 'yes' : 'no' },
+            }))}
+          />
+        </details>
       </Tray>
     </div>
   );

@@ -100,14 +100,20 @@ export function SeasonLists({ view }: SeasonListsProps) {
       {LISTS.map((list) => {
         const lines = view.lines.filter((l) => l.standing === list.standing);
         if (lines.length === 0) return null;
+        const shown = [...lines].sort((a, b) =>
+          list.standing === 'much' ? b.left - a.left : a.on < b.on ? -1 : a.on > b.on ? 1 : a.id < b.id ? -1 : 1,
+        );
         return (
           <Tray key={list.standing} title={`${list.title}: ${lines.length}`}>
             <p className="quiet">{list.says}</p>
-            {[...lines]
-              .sort((a, b) => (list.standing === 'much' ? b.left - a.left : a.on < b.on ? -1 : 1))
-              .map((l) => (
-                <LineFigures key={l.id} line={l} />
-              ))}
+            {list.standing === 'course' ? (
+              <details>
+                <summary className={styles.more}>{lines.map((l) => l.line).join(', ')}</summary>
+                <Lines lines={shown} />
+              </details>
+            ) : (
+              <Lines lines={shown} />
+            )}
           </Tray>
         );
       })}
@@ -117,6 +123,16 @@ export function SeasonLists({ view }: SeasonListsProps) {
       <Tray title="Make from the freezer" id="from-freezer">
         <FromFreezer rows={view.freezer} />
       </Tray>
+    </div>
+  );
+}
+
+function Lines({ lines }: { lines: readonly Line[] }) {
+  return (
+    <div className={styles.lines}>
+      {lines.map((l) => (
+        <LineFigures key={l.id} line={l} />
+      ))}
     </div>
   );
 }

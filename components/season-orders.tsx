@@ -83,29 +83,32 @@ export function SeasonOrders({ view, problems, csv }: SeasonOrdersProps) {
         </Tray>
       </div>
       <Tray title="The plan behind it">
-        <DataTable
-          caption={`Jars to make, and of them before ${longDate(view.by)}`}
-          none="No line has anything to make."
-          columns={[
-            { key: 'line', label: 'Line' },
-            { key: 'jar', label: 'Jar' },
-            { key: 'batches', label: 'Batches', numeric: true },
-            { key: 'jars', label: 'Make', numeric: true },
-            { key: 'before', label: 'Before the date', numeric: true },
-            { key: 'last', label: 'Last year', numeric: true },
-          ]}
-          rows={view.plan.map((p) => ({
-            id: p.id,
-            cells: {
-              line: p.line,
-              jar: p.itemLabel,
-              batches: p.batches,
-              jars: p.jars,
-              before: p.before,
-              last: p.lastYear,
-            },
-          }))}
-        />
+        <details>
+          <summary className={styles.more}>{view.plan.length} lines, from “What to make and open”</summary>
+          <DataTable
+            caption={`What the lists say to make, and of it before ${longDate(view.by)}`}
+            none="No line has anything to make."
+            columns={[
+              { key: 'line', label: 'Line' },
+              { key: 'jar', label: 'Jar' },
+              { key: 'batches', label: 'Batches', numeric: true },
+              { key: 'jars', label: 'Make', numeric: true },
+              { key: 'before', label: 'Before the date', numeric: true },
+              { key: 'last', label: 'Last year', numeric: true },
+            ]}
+            rows={view.plan.map((p) => ({
+              id: p.id,
+              cells: {
+                line: p.line,
+                jar: p.itemLabel,
+                batches: p.batches,
+                jars: p.jars,
+                before: p.before,
+                last: p.lastYear,
+              },
+            }))}
+          />
+        </details>
       </Tray>
     </div>
   );

@@ -41,7 +41,12 @@ export function ShelfAhead({ weeks, boards, lines }: ShelfAheadProps) {
         {floor.length > 0 ? `; ${floor.reduce((n, f) => n + f.count, 0)} would stand on the floor` : ''}.
       </p>
       <p className="quiet">Solid: there in half of the seasons or more. Dashed: more in 1 season of 10.</p>
-      <ShelfPicture shelves={filled} columns={4} caption={`Jars by shelf in the week of ${longDate(day)}`} />
+      <ShelfPicture
+        shelves={filled}
+        columns={4}
+        dashed="more in 1 season of 10"
+        caption={`Jars by shelf in the week of ${longDate(day)}`}
+      />
       {floor.length > 0 ? (
         <p>
           Does not fit: {floor.map((f) => `${f.label} ${f.count}${f.planned ? ' (1 season in 10)' : ''}`).join(', ')}.

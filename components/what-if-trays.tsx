@@ -18,7 +18,7 @@ export function WhatIfTrays({ rows }: WhatIfTraysProps) {
     <div className={styles.trays}>
       {rows.map((r) => (
         <Tray key={r.id} title={r.title}>
-          <p className="quiet">{r.means}.</p>
+          <p className={`quiet ${styles.say}`}>{r.means}.</p>
           {r.says.length === 0 ? <p>No clear difference.</p> : null}
           <ul className={styles.list}>
             {r.says.map((s) => (

@@ -3,6 +3,7 @@
 import { harvestBank } from '#lib/forecast/harvest-bank.ts';
 import { HarvestPosterior } from '#lib/forecast/harvest-posterior.ts';
 import { qnorm } from '#lib/forecast/math.ts';
+import { mergePicks } from '#lib/forecast/merge-picks.ts';
 import { key, Sfc32, uid } from '#lib/forecast/random.ts';
 import type { HarvestBanks } from '#lib/forecast/season-draws.ts';
 import type { CropSeason } from './season-crops.ts';
@@ -20,7 +21,7 @@ const RHO = 0.3;
 /** What is known of a season after its records. */
 export function posteriorOf(season: CropSeason): HarvestPosterior {
   const posterior = new HarvestPosterior(season.prior);
-  for (const record of season.records) posterior.update(record);
+  for (const record of mergePicks(season.records)) posterior.update(record);
   return posterior;
 }
 

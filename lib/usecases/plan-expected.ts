@@ -3,6 +3,7 @@
  * picking every third day from tomorrow on. Nothing is expected for today: today's batches take only fruit that is there.
  */
 import { HarvestPosterior } from '#lib/forecast/harvest-posterior.ts';
+import { mergePicks } from '#lib/forecast/merge-picks.ts';
 import { loadActs } from '#lib/store/act-store.ts';
 import { addDays, daysBetween } from '#lib/units/plain-date.ts';
 import type { Context } from './context.ts';
@@ -45,7 +46,7 @@ export function picksOf(season: CropSeason, opens: number, horizon: number): { d
   const posterior = new HarvestPosterior(season.prior, GRID);
   // Before its window, and before any record, nothing was ripe: otherwise the whole early tail would come in on the first day.
   if (season.records.length === 0) posterior.update({ t: season.fromDay + Math.min(0, opens) - 1, kg: 0 });
-  for (const record of season.records) posterior.update(record);
+  for (const record of mergePicks(season.records)) posterior.update(record);
   const edges = [season.fromDay - 1, ...days.map((d) => season.fromDay + d), season.fromDay + horizon + 365];
   const path = posterior.meanPath(edges);
   return days.map((day, i) => ({ day, kg: Math.round((path[i] as number) * 100) / 100 }));

@@ -25,7 +25,7 @@ export interface ChecksView {
   leaning: string[];
 }
 
-const SHOWN = 60;
+const SHOWN = 100;
 /** Fewer than this say nothing about how often bands hold. */
 const ENOUGH = 10;
 

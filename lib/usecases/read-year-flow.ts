@@ -1,6 +1,5 @@
 /** The year's mass from tree to jar and out of the door, added up from the ledger's own movements. */
 import { type Account, isLot } from '#lib/ledger/movement.ts';
-import { kilograms } from '#lib/units/format.ts';
 import { longDate } from '#lib/units/plain-date.ts';
 import type { Context } from './context.ts';
 import { type SeasonSnapshot, seasonSnapshot } from './season-snapshot.ts';
@@ -16,23 +15,23 @@ export interface FlowView {
 const NODES: FlowView['nodes'] = [
   { id: 'harvest', label: 'Picked', column: 0 },
   { id: 'bought', label: 'Fruit bought', column: 0 },
-  { id: 'supply', label: 'Sugar and the like', column: 1 },
-  { id: 'tap', label: 'Water', column: 1 },
-  { id: 'used-set-asides', label: 'Set-asides used', column: 1 },
+  { id: 'supply', label: 'Sugar and the like', column: 0 },
+  { id: 'tap', label: 'Water', column: 0 },
+  { id: 'used-set-asides', label: 'Set-asides used', column: 0 },
+  { id: 'sold-fresh', label: 'Sold fresh', column: 1 },
+  { id: 'eaten-fresh', label: 'Eaten fresh', column: 1 },
   { id: 'fruit', label: 'Fruit store', column: 1 },
-  { id: 'sold-fresh', label: 'Sold fresh', column: 4 },
-  { id: 'eaten-fresh', label: 'Eaten fresh', column: 4 },
   { id: 'pans', label: 'Pans and trays', column: 2 },
   { id: 'jars', label: 'Jars', column: 3 },
   { id: 'frozen', label: 'Frozen', column: 3 },
   { id: 'dried', label: 'Dried', column: 3 },
   { id: 'set-asides', label: 'Set aside', column: 3 },
-  { id: 'eaten', label: 'Eaten', column: 4 },
-  { id: 'sold', label: 'Sold', column: 4 },
-  { id: 'given', label: 'Given', column: 4 },
-  { id: 'spoiled', label: 'Spoiled', column: 4 },
-  { id: 'vapour', label: 'Vapour', column: 4 },
-  { id: 'compost', label: 'Compost, hens, losses', column: 4 },
+  { id: 'eaten', label: 'Eaten', column: 5 },
+  { id: 'sold', label: 'Sold', column: 5 },
+  { id: 'given', label: 'Given', column: 5 },
+  { id: 'spoiled', label: 'Spoiled', column: 5 },
+  { id: 'vapour', label: 'Vapour', column: 5 },
+  { id: 'compost', label: 'Compost, losses', column: 5 },
 ];
 const LOT_NODE: Record<string, string> = {
   fruit: 'fruit',
@@ -87,13 +86,15 @@ export function yearFlow(s: SeasonSnapshot): FlowView {
   return {
     answer:
       picked > 0
-        ? `${kilograms(picked)} picked in a year, ${kilograms(kept)} put up`
+        ? `${wholeKg(picked)} kg picked in a year, ${wholeKg(kept)} kg put up`
         : 'Nothing picked in the last year',
     sub: `From ${longDate(s.recordedFrom)} to ${longDate(s.today)}, added up from the ledger. What stands in a store at the end, or stood there before, makes the two sides of a place differ.`,
     nodes: NODES.filter((n) => links.some((l) => l.from === n.id || l.to === n.id)),
     links,
   };
 }
+
+const wholeKg = (g: number): string => Math.round(g / 1000).toLocaleString('en');
 
 /** What goes straight from the tree has ends of its own; a set-aside that goes back into a pan must not run backwards. */
 function linkOf(from: string | undefined, to: string | undefined): string | null {

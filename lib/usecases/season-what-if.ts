@@ -96,7 +96,7 @@ function secondFreezer(input: ForecastInput): Tried | null {
     ? {
         id: 'freezer',
         title: 'Another freezer',
-        means: `${litres} l more, of which ${USABLE_SHARE * 10} parts in 10 can be filled (from memory)`,
+        means: `${litres} l more, of which ${USABLE_SHARE * 100} % can be filled (from memory)`,
         lever: { scenario: withStore('freezer', litres * USABLE_SHARE) },
       }
     : null;
@@ -113,7 +113,7 @@ function jarsGiven(input: ForecastInput): Tried | null {
   return {
     id: 'given',
     title: `${GIVEN} jars of ${most.l.line.toLowerCase()} given away`,
-    means: 'now, from the line with most left over; four of ten such jars come back',
+    means: 'Now, from the line with most left over; four of ten such jars come back',
     lever: { scenario: (sc) => ({ ...sc, events: [...sc.events, gift] }) },
   };
 }
@@ -135,7 +135,7 @@ function treesPlanted(input: ForecastInput): Tried | null {
   return {
     id: 'trees',
     title: `${TREES} more trees of ${tree.label.toLowerCase()}`,
-    means: `as if they bore already, ${Math.round(tree.expectedKg / tree.count)} kg each; young trees take years`,
+    means: `As if they bore already, ${Math.round(tree.expectedKg / tree.count)} kg each; young trees take years`,
     lever: { cropScale: input.pools.map((_, i) => (i === short.pool ? factor : 1)) },
   };
 }
@@ -153,7 +153,7 @@ function lateFrost(input: ForecastInput): Tried | null {
   return {
     id: 'frost',
     title: 'A late frost',
-    means: `a quarter of the crop on plums, cherries and pears (from memory, weak: ${FAIL_SHARE})`,
+    means: `Plums, cherries and pears bring ${FAIL_SHARE * 100} % of their crop (from memory, weak)`,
     lever: { cropScale: hit.map((h) => (h ? FAIL_SHARE : 1)) },
   };
 }
@@ -161,6 +161,6 @@ function lateFrost(input: ForecastInput): Tried | null {
 const noMoreSugar = (input: ForecastInput): Tried => ({
   id: 'sugar',
   title: 'No more sugar',
-  means: `only the ${(input.sugarOnHandG / 1000).toFixed(1)} kg on hand`,
+  means: `Only the ${(input.sugarOnHandG / 1000).toFixed(1)} kg on hand`,
   lever: { scenario: (sc) => ({ ...sc, sugarLimitKg: input.sugarOnHandG / 1000 }) },
 });

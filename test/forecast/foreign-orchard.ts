@@ -26,12 +26,12 @@ export interface Orchard {
 }
 
 /** A site with three finished seasons and one to be forecast. Seasons with fewer than four records are drawn again. */
-export function drawOrchard(kind: TableEntry, rng: Sfc32): Orchard {
+export function drawOrchard(kind: TableEntry, rng: Sfc32, everyDay = false): Orchard {
   const site = {
     scale: Math.exp(0.4 * rng.normal() - 0.08),
     shift: 8 * rng.normal(),
     widths: Math.exp(0.3 * rng.normal()),
-    habit: 2 + Math.floor(3 * rng.u()),
+    habit: everyDay ? 1 : 2 + Math.floor(3 * rng.u()),
   };
   const season = () => {
     for (;;) {
