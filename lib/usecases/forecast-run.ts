@@ -17,7 +17,7 @@ import { whatIfs } from './season-what-if.ts';
 export const FIRST_SEASONS = 1000;
 export const SEASONS = 4000;
 /** Changes are told apart season by season, so fewer do. */
-export const WHAT_IF_SEASONS = 500;
+export const WHAT_IF_SEASONS = 400;
 const CHUNK = 500;
 /** Possible years kept per pool of fruit: enough for tenths, and reused by every run. */
 const BANK_ROWS = 2048;

@@ -19,7 +19,7 @@ export interface Checked {
   held: { five: boolean; eight: boolean; nineteen: boolean };
 }
 
-const FUTURES = 1000;
+const FUTURES = 500;
 const LEVELS = [0.025, 0.1, 0.25, 0.5, 0.75, 0.9, 0.975] as const;
 
 export function seasonChecks(looks: readonly PastLook[], seed: number): Checked[] {

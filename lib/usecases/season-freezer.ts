@@ -1,7 +1,8 @@
 /** What the freezer can become while there is time: lines that run short, from frozen packs that will not be missed. */
 
 import type { RecipeKind } from '#lib/reference/recipes/recipe.ts';
-import { RECIPES } from '#lib/reference/recipes/recipe-book.ts';
+import type { Place } from '#lib/store/place.ts';
+import { recipeHere } from './recipes-here.ts';
 import type { SeasonLine } from './season-lines.ts';
 import type { ListedLine } from './season-listed.ts';
 import type { ForecastInput } from './season-scenario.ts';
@@ -37,6 +38,7 @@ const FROM_FROZEN: readonly RecipeKind[] = [
 /** Each frozen line to the short lines of its fruit, the one that lacks most first; whole batches, no more than are missing. */
 export function fromFreezer(
   input: ForecastInput,
+  place: Place,
   of: readonly SeasonLine[],
   listed: readonly ListedLine[],
 ): FreezerBatch[] {
@@ -44,12 +46,12 @@ export function fromFreezer(
   return of.flatMap((line, i) => {
     const pack = listed[i] as ListedLine;
     const product = products[i] as (typeof products)[number];
-    if (recipeOf(line)?.kind !== 'frozen' || !(product.kgPerJar > 0) || product.crop < 0) return [];
+    if (recipeOf(place, line)?.kind !== 'frozen' || !(product.kgPerJar > 0) || product.crop < 0) return [];
     const needed = Math.min(pack.onHand, Math.ceil(pack.used));
     let spare = pack.onHand - needed;
     return of
       .flatMap((short, j) => {
-        const recipe = recipeOf(short);
+        const recipe = recipeOf(place, short);
         const s = listed[j] as ListedLine;
         const p = products[j] as (typeof products)[number];
         const missing = Math.ceil(s.used) - s.onHand;
@@ -91,4 +93,4 @@ export function fromFreezer(
   });
 }
 
-const recipeOf = (line: SeasonLine) => RECIPES.find((r) => r.id === line.recipeId) ?? null;
+const recipeOf = (place: Place, line: SeasonLine) => recipeHere(place, line.recipeId ?? '') ?? null;

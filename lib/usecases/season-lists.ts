@@ -57,7 +57,7 @@ export function seasonLists(snapshot: SeasonSnapshot, input: ForecastInput, on: 
     on,
     lines,
     openFirst: of.flatMap((line, i) => openFirstOf(input.today, line, lines[i] as ListedLine)).sort(byAge),
-    freezer: fromFreezer(input, of, lines),
+    freezer: fromFreezer(input, snapshot.place, of, lines),
   };
 }
 

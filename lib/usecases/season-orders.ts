@@ -5,11 +5,11 @@
 import { cases, jarsToOrder, lidsToOrder } from '#lib/forecast/order-count.ts';
 import type { OrderAsk } from '#lib/forms/order-ask.ts';
 import { DOSE_ITEMS } from '#lib/reference/recipes/dose-items.ts';
-import { RECIPES } from '#lib/reference/recipes/recipe-book.ts';
 import { counted } from '#lib/units/format.ts';
 import { addDays, daysBetween, longDate, type PlainDate } from '#lib/units/plain-date.ts';
 import type { Context } from './context.ts';
 import { MATERIAL } from './plan-recipes.ts';
+import { recipeHere } from './recipes-here.ts';
 import { type SeasonLine, seasonLines } from './season-lines.ts';
 import type { ListedLine } from './season-listed.ts';
 import { seasonLists } from './season-lists.ts';
@@ -346,7 +346,7 @@ function sugarRow({ s, by, planned, bagKg }: Asked): OrderRow {
 function acidRows({ s, by, planned }: Asked): OrderRow[] {
   const need = new Map<string, { grams: number; lines: OrderWhy['inputs'] }>();
   for (const p of planned) {
-    const recipe = RECIPES.find((r) => r.id === p.line.recipeId);
+    const recipe = recipeHere(s.place, p.line.recipeId ?? '');
     if (!recipe?.acid || !('gPerKg' in recipe.acid)) continue;
     const grams = recipe.acid.gPerKg * p.product.kgPerJar * p.listed.make.jars;
     const known = need.get(recipe.acid.item) ?? { grams: 0, lines: [] };
@@ -387,7 +387,7 @@ function acidRows({ s, by, planned }: Asked): OrderRow[] {
 function bufferRows({ s, by, planned }: Asked): OrderRow[] {
   const readings = sum(
     planned.filter((p) => {
-      const recipe = RECIPES.find((r) => r.id === p.line.recipeId);
+      const recipe = recipeHere(s.place, p.line.recipeId ?? '');
       return p.line.kind === 'jars' && recipe?.origin.standing === 'house';
     }),
     (p) => p.listed.make.batches,

@@ -5,6 +5,7 @@
 import { isLot } from '#lib/ledger/movement.ts';
 import { addDays, type PlainDate } from '#lib/units/plain-date.ts';
 import { type CropSeason, seasonCrops } from './season-crops.ts';
+import { seasonLines } from './season-lines.ts';
 import { seasonInput } from './season-scenario.ts';
 import type { SeasonSnapshot } from './season-snapshot.ts';
 
@@ -81,7 +82,7 @@ function usesSince(now: SeasonSnapshot, then: SeasonSnapshot): PastLook['uses'] 
   const until = addDays(then.today, 7 * USE_WEEKS);
   if (until > now.today) return [];
   const input = seasonInput(then);
-  const after = new Map(seasonInput(snapshotOn(now, until)).lines.map((l) => [l.id, l]));
+  const after = new Map(seasonLines(snapshotOn(now, until)).map((l) => [l.id, l]));
   const lineOf = new Map(now.lots.map((l) => [l.id, `${l.label} ${l.item ?? l.unit}`]));
   return input.lines.flatMap((l, i) => {
     const product = input.scenario.products[i];
