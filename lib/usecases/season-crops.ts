@@ -16,6 +16,8 @@ export interface CropSeason {
   year: number;
   prior: CropPrior;
   records: PickRecord[];
+  /** The latest estimate by eye of what still hung, and its day; null where nobody gave one. */
+  sight: PickRecord | null;
   /** Today on the season's own count. */
   fromDay: number;
   windowFrom: PlainDate;
@@ -63,6 +65,7 @@ function seasonCrop(s: SeasonSnapshot, crop: Crop): SeasonCrop {
         year,
         prior: learnPrior(table, [...ownFigures(table), ...past.map((p) => p.season)]),
         records: recordsOf(picks, crop, year),
+        sight: sightOf(s, crop, year),
         fromDay: dayCount(year, s.today),
         windowFrom: window.from,
         windowTo: window.to,
@@ -149,6 +152,12 @@ function seasonOf(crop: Crop, day: PlainDate): number {
 
 const recordsOf = (picks: readonly DayPick[], crop: Crop, year: number): PickRecord[] =>
   picks.filter((p) => seasonOf(crop, p.day) === year).map((p) => ({ t: dayCount(year, p.day), kg: p.kg }));
+
+/** Two estimates of one eye hang together, so only the latest counts. */
+function sightOf(s: SeasonSnapshot, crop: Crop, year: number): PickRecord | null {
+  const seen = s.sights.find((a) => a.payload.cropId === crop.id && seasonOf(crop, a.day) === year);
+  return seen ? { t: dayCount(year, seen.day), kg: Number(seen.payload.kg) } : null;
+}
 
 function pastSeasons(
   picks: readonly DayPick[],

@@ -58,6 +58,7 @@ export function snapshotOn(s: SeasonSnapshot, day: PlainDate): SeasonSnapshot {
       .map((l) => ({ ...l, onHand: Math.max(0, l.onHand - (since.get(l.id) ?? 0)) })),
     movements: s.movements.filter((m) => m.day <= day),
     harvests: s.harvests.filter((a) => a.day <= day),
+    sights: s.sights.filter((a) => a.day <= day),
     plan: null,
   };
 }

@@ -22,6 +22,8 @@ export interface SeasonSnapshot {
   recordedFrom: PlainDate;
   /** Pickings and looks of all years, corrected ones left out. */
   harvests: StoredAct[];
+  /** What was seen hanging, by eye, the newest first, corrected ones left out. */
+  sights: StoredAct[];
   /** Use a week as the household stated it. */
   rates: { line: string; perWeek: number; source: string }[];
   /** The plan in force, or null. */
@@ -31,10 +33,10 @@ export interface SeasonSnapshot {
 export async function seasonSnapshot(ctx: Context): Promise<SeasonSnapshot> {
   const { db, today, place } = ctx;
   const from = addDays(today, -7 * SEASON_WEEKS - 7);
-  const [lots, moved, harvests, corrections, rates, plan] = await Promise.all([
+  const [lots, moved, looked, corrections, rates, plan] = await Promise.all([
     loadLots(db, place.id, { emptied: true }),
     movementsBetween(db, place.id, from, today),
-    loadActs(db, place.id, { kinds: ['harvest'], to: today }),
+    loadActs(db, place.id, { kinds: ['harvest', 'sight'], to: today }),
     loadActs(db, place.id, { kinds: ['correct'] }),
     statedUse(db, place.id),
     planInForce(db, place.id, today),
@@ -47,7 +49,8 @@ export async function seasonSnapshot(ctx: Context): Promise<SeasonSnapshot> {
     lots,
     movements,
     recordedFrom: movements[0]?.day ?? today,
-    harvests: harvests.filter((a) => !wrong.has(a.id)),
+    harvests: looked.filter((a) => a.kind === 'harvest' && !wrong.has(a.id)),
+    sights: looked.filter((a) => a.kind === 'sight' && !wrong.has(a.id)),
     rates,
     plan,
   };
