@@ -162,8 +162,8 @@ const arithmetic = quickest(5, bareArithmetic);
 const rows: [string, number][] = [
   ['1,000 seasons, first call', cold],
   ['1,000 seasons, warm', quickest(4, () => simulate({ scenario: best, draws: small, out: smallOut }))],
-  ['10,000 seasons, list order', quickest(3, () => simulate({ scenario: base, draws, out }))],
-  ['10,000 seasons, best first', quickest(3, () => simulate({ scenario: best, draws, out }))],
+  ['10,000 seasons, list order', quickest(5, () => simulate({ scenario: base, draws, out }))],
+  ['10,000 seasons, best first', quickest(5, () => simulate({ scenario: best, draws, out }))],
   ['season draws, 39 names x 10,000', quickest(2, () => drawSeasons(base, banks, { n: SEASONS, seed: 2 }))],
   [
     'P10, P50, P90 of every week and product',
