@@ -1,5 +1,5 @@
 import assert from 'node:assert/strict';
-import { describe, it, test } from 'vitest';
+import { describe, it, test, vi } from 'vitest';
 import { readOrderAsk } from '#lib/forms/order-ask.ts';
 import { plainDate } from '#lib/units/plain-date.ts';
 import { type Context, openContext } from '#lib/usecases/context.ts';
@@ -13,6 +13,9 @@ import { pastLooks, snapshotOn } from '#lib/usecases/season-past.ts';
 import { seasonInput } from '#lib/usecases/season-scenario.ts';
 import { seasonSnapshot } from '#lib/usecases/season-snapshot.ts';
 import { onSqlite } from '#test/support/database.ts';
+
+// Whole seasons are worked out in place here.
+vi.setConfig({ testTimeout: 120_000 });
 
 const INSTANT = new Date('2026-01-20T10:00:00Z');
 const CODES = ['Q4', 'HP', 'PT', 'QT'];
