@@ -14,6 +14,10 @@ export type SankeyProps = {
 
 const USUAL = { width: 900, height: 460, nodeWidth: 14, gap: 30 };
 
+/** In the drawing the table's decimals would only crowd. */
+const shortKilograms = (g: number): string =>
+  g < 10_000 ? `${(g / 1000).toFixed(1)} kg` : `${Math.round(g / 1000)} kg`;
+
 /** The year's mass from tree to jar, compost and vapour. On a narrow screen the table in words takes its place. */
 export function Sankey({ title, nodes, links, height = USUAL.height }: SankeyProps) {
   const size = { ...USUAL, height };
@@ -39,7 +43,7 @@ export function Sankey({ title, nodes, links, height = USUAL.height }: SankeyPro
               dominantBaseline="central"
               className={styles.label}
             >
-              {n.label} <tspan fontWeight={650}>{kilograms(n.grams)}</tspan>
+              {n.label} <tspan fontWeight={650}>{shortKilograms(n.grams)}</tspan>
             </text>
           </g>
         ))}

@@ -1,10 +1,14 @@
 import type { PlainDate } from '#lib/units/plain-date.ts';
 import { DataTable } from './data-table.tsx';
+import type { FormAction } from './form-action.ts';
 import { colouredFoods } from './fruit-colour.ts';
 import { HarvestCurve } from './harvest-curve.tsx';
 import styles from './season-picking.module.css';
+import { SightForm } from './sight-form.tsx';
 
 export type SeasonPickingProps = {
+  /** Where an estimate by eye is sent, and an id for each row's. */
+  see: { action: FormAction; ids: Readonly<Record<string, string>> };
   rows: readonly {
     id: string;
     label: string;
@@ -27,16 +31,16 @@ const DRAWN = 6;
 const COLOURED = new Set(colouredFoods());
 
 /** Crops being picked as curves, the others as a table. */
-export function SeasonPicking({ rows }: SeasonPickingProps) {
+export function SeasonPicking({ rows, see }: SeasonPickingProps) {
   const soon = rows.filter((r) => r.soon);
   const later = rows.filter((r) => !r.soon);
   return (
     <>
-      <Curves rows={soon.slice(0, DRAWN)} />
+      <Curves rows={soon.slice(0, DRAWN)} see={see} />
       {soon.length > DRAWN ? (
         <details className={styles.more}>
           <summary>{soon.length - DRAWN} more being picked or about to be</summary>
-          <Curves rows={soon.slice(DRAWN)} />
+          <Curves rows={soon.slice(DRAWN)} see={see} />
         </details>
       ) : null}
       {soon.length === 0 && later[0] ? (
@@ -58,7 +62,7 @@ export function SeasonPicking({ rows }: SeasonPickingProps) {
   );
 }
 
-function Later({ rows }: SeasonPickingProps) {
+function Later({ rows }: Pick<SeasonPickingProps, 'rows'>) {
   return (
     <DataTable
       caption="Later crops"
@@ -77,7 +81,7 @@ function Later({ rows }: SeasonPickingProps) {
   );
 }
 
-function Curves({ rows }: SeasonPickingProps) {
+function Curves({ rows, see }: SeasonPickingProps) {
   if (rows.length === 0) return null;
   return (
     <div className={styles.curves}>
@@ -94,6 +98,7 @@ function Curves({ rows }: SeasonPickingProps) {
             <summary>Why so much</summary>
             <p>{r.because}</p>
           </details>
+          <SightForm action={see.action} id={see.ids[r.id] ?? ''} cropId={r.id} label={r.label} />
         </div>
       ))}
     </div>

@@ -11,6 +11,7 @@ import { Tray } from './tray.tsx';
 
 type Quantiles = { p10: number; p25: number; p50: number; p75: number; p90: number };
 export type SeasonTraysProps = {
+  see: SeasonPickingProps['see'];
   view: {
     today: PlainDate;
     state: 'empty' | 'waiting' | 'ready';
@@ -65,7 +66,7 @@ export type SeasonTraysProps = {
 const SHOWN = 12;
 
 /** Will it fit, what runs out, what is still to be picked, what to buy; and what all of it rests on. */
-export function SeasonTrays({ view }: SeasonTraysProps) {
+export function SeasonTrays({ view, see }: SeasonTraysProps) {
   if (view.state !== 'ready')
     return view.first.length > 0 ? (
       <Tray title="What to record first" action={<LinkButton href="/place">Your place</LinkButton>}>
@@ -93,7 +94,7 @@ export function SeasonTrays({ view }: SeasonTraysProps) {
             action={<LinkButton href="/place">Your place</LinkButton>}
           />
         ) : (
-          <SeasonPicking rows={view.picking} />
+          <SeasonPicking rows={view.picking} see={see} />
         )}
       </Tray>
       <Tray title="What to buy">
@@ -133,7 +134,7 @@ function First({ first }: { first: readonly string[] }) {
   );
 }
 
-function RunningOut({ view }: SeasonTraysProps) {
+function RunningOut({ view }: Pick<SeasonTraysProps, 'view'>) {
   if (view.lines.length === 0)
     return (
       <EmptyState
@@ -208,7 +209,7 @@ function FitPicture({ fit }: { fit: SeasonTraysProps['view']['fit'][number] }) {
   );
 }
 
-function RestsOn({ view }: SeasonTraysProps) {
+function RestsOn({ view }: Pick<SeasonTraysProps, 'view'>) {
   return (
     <>
       <ul className={styles.list}>

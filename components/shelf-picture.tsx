@@ -10,6 +10,8 @@ export type ShelfPictureProps = {
   shelves: readonly Shelf[];
   /** Shelves beside each other on the desk: 1 for a close look, 2 to 4 for the whole store. */
   columns?: 1 | 2 | 3 | 4;
+  /** What a dashed jar means, in a word: planned. */
+  dashed?: string;
   /** Caption of the table in words. */
   caption?: string;
 };
@@ -23,7 +25,12 @@ const EMPTY_MM = 60;
  * The store drawn to scale from the jars that stand in it: solid glass is there, dashed is planned. The figure on a paper label
  * counts the jars one behind another at that place. Each line of the list beneath a shelf leads to its jars.
  */
-export function ShelfPicture({ shelves, columns = 1, caption = 'Jars by shelf' }: ShelfPictureProps) {
+export function ShelfPicture({
+  shelves,
+  columns = 1,
+  caption = 'Jars by shelf',
+  dashed = 'planned',
+}: ShelfPictureProps) {
   const drawn = shelves.map((shelf) => ({ shelf, layout: shelfLayout(shelf, shelf.jars) }));
   return (
     <div className={styles.store}>
@@ -35,13 +42,13 @@ export function ShelfPicture({ shelves, columns = 1, caption = 'Jars by shelf' }
               <b>{shelf.address}</b>
               <span>{Math.round(layout.fullness * 100)} % full</span>
             </figcaption>
-            <ShelfLines layout={layout} />
+            <ShelfLines layout={layout} dashed={dashed} />
           </figure>
         ))}
       </div>
       <details className={styles.table}>
         <summary>The same as a table</summary>
-        <ShelfTable caption={caption} shelves={shelves} />
+        <ShelfTable caption={caption} shelves={shelves} dashed={dashed} />
       </details>
     </div>
   );
@@ -96,25 +103,25 @@ function ShelfDrawing({ shelf, layout }: { shelf: Shelf; layout: ShelfLayout }) 
 }
 
 /** The lines of a shelf in words, each leading to its jars; what does not fit stands on the floor beneath. */
-function ShelfLines({ layout }: { layout: ShelfLayout }) {
+function ShelfLines({ layout, dashed }: { layout: ShelfLayout; dashed: string }) {
   if (layout.groups.length === 0 && layout.left.length === 0) return <p className={styles.empty}>Empty.</p>;
   return (
     <ul className={styles.lines}>
       {layout.groups.map((g) => (
         <li key={`${g.jars.line}-${g.x}`}>
-          <LineName jars={g.jars} count={g.placed} />
+          <LineName jars={g.jars} count={g.placed} dashed={dashed} />
         </li>
       ))}
       {layout.left.map(({ jars, count }) => (
         <li key={`left-${jars.line}`} className={styles.left}>
-          No room here: <LineName jars={jars} count={count} />
+          No room here: <LineName jars={jars} count={count} dashed={dashed} />
         </li>
       ))}
     </ul>
   );
 }
 
-function LineName({ jars, count }: { jars: ShelfJars; count: number }) {
+function LineName({ jars, count, dashed }: { jars: ShelfJars; count: number; dashed: string }) {
   const words = (
     <>
       <i
@@ -128,7 +135,7 @@ function LineName({ jars, count }: { jars: ShelfJars; count: number }) {
       />
       <span>
         {jars.label} <b>{count}</b>
-        {jars.planned ? ' planned' : ''}
+        {jars.planned ? ` ${dashed}` : ''}
       </span>
     </>
   );
@@ -141,7 +148,7 @@ function LineName({ jars, count }: { jars: ShelfJars; count: number }) {
   );
 }
 
-function ShelfTable({ caption, shelves }: { caption: string; shelves: readonly Shelf[] }) {
+function ShelfTable({ caption, shelves, dashed }: { caption: string; shelves: readonly Shelf[]; dashed: string }) {
   return (
     <table>
       <caption>{caption}</caption>
@@ -159,7 +166,7 @@ function ShelfTable({ caption, shelves }: { caption: string; shelves: readonly S
               <td>{s.address}</td>
               <td>
                 {j.label}
-                {j.planned ? ' (planned)' : ''}
+                {j.planned ? ` (${dashed})` : ''}
               </td>
               <td>{counted(j.count, 'jar')}</td>
             </tr>

@@ -10,7 +10,7 @@ const MOST_BATCHES = 40;
 
 /** What the kitchen makes in one simulated week beyond its planned batches. */
 export function followIntentions(sc: Scenario, t: KernelTables, run: { st: SeasonState; week: number }): void {
-  if (sc.batchWorth) bestFirst(sc, t, { ...run, worth: sc.batchWorth });
+  if (sc.batchWorth) bestFirst(sc, t, run);
   else listOrder(sc, t, run);
 }
 
@@ -34,11 +34,8 @@ function listOrder(sc: Scenario, t: KernelTables, { st, week }: { st: SeasonStat
  * The batch worth most per kitchen hour, again and again. A fixed list lost about a quarter of what was attainable on a
  * toy holding and misjudged what more trees or hours would bring.
  */
-function bestFirst(
-  sc: Scenario,
-  t: KernelTables,
-  { st, week, worth }: { st: SeasonState; week: number; worth: readonly Float32Array[] },
-): void {
+function bestFirst(sc: Scenario, t: KernelTables, { st, week }: { st: SeasonState; week: number }): void {
+  const worth = sc.batchWorth!;
   const { candidates } = st;
   let left = 0;
   for (let i = 0; i < sc.intentions.length; i++) {

@@ -7,6 +7,8 @@ export interface KernelTables {
   readonly weeks: number;
   readonly missWeekProb: number;
   readonly hours: Float64Array;
+  /** Infinity where sugar is only counted. */
+  readonly sugarLimitKg: number;
   readonly products: readonly ProductSpec[];
   readonly productUid: Int32Array;
   readonly store: Int32Array;
@@ -72,6 +74,7 @@ export function kernelTables(sc: Scenario): KernelTables {
     weeks,
     missWeekProb: sc.missWeekProb,
     hours: Float64Array.from(sc.hours),
+    sugarLimitKg: sc.sugarLimitKg ?? Number.POSITIVE_INFINITY,
     products,
     productUid: ints((p) => uid(p.id)),
     store: ints((p) => p.store),

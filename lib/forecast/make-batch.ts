@@ -4,13 +4,14 @@ import { mix32 } from './random.ts';
 import type { SeasonState } from './season-state.ts';
 
 /** Why a batch was not made, in the order asked; 0 = it was made. */
-export type Refusal = 0 | 1 | 2 | 3 | 4 | 5;
+export type Refusal = 0 | 1 | 2 | 3 | 4 | 5 | 6;
 export const MADE: Refusal = 0;
 const NO_FRUIT: Refusal = 1;
 const NO_HOURS: Refusal = 2;
 const NO_EMPTIES: Refusal = 3;
 const NO_LIDS: Refusal = 4;
 const NO_ROOM: Refusal = 5;
+const NO_SUGAR: Refusal = 6;
 
 const TINY = 1e-9;
 const INV_32 = 2 ** -32;
@@ -42,11 +43,13 @@ export function makeBatch(
     roomTaken(t, st, { store, product: p, jars }) > t.hardCapacity[store]! + TINY
   )
     return NO_ROOM;
+  const sugarKg = spec.jarsPerBatch * spec.sugarKgPerJar;
+  if (sugarKg > 0 && st.sugarKg + sugarKg > t.sugarLimitKg + TINY) return NO_SUGAR;
 
   if (crop >= 0) st.fruit[crop] = Math.max(0, st.fruit[crop]! - fruitKg);
   st.hoursLeft -= spec.hoursPerBatch;
   st.hoursUsed += spec.hoursPerBatch;
-  st.sugarKg += spec.jarsPerBatch * spec.sugarKgPerJar;
+  st.sugarKg += sugarKg;
   if (t.counted[container]!) st.empties[container]! -= jars;
   if (lid >= 0) st.lids[lid]! += jars;
   const bestBy = Math.min(t.weeks, week + spec.lifeWeeks);

@@ -122,6 +122,8 @@ export interface Scenario {
   readonly hours: readonly number[];
   /** Chance that a week's kitchen time falls through. */
   readonly missWeekProb: number;
+  /** Sugar that may be used in all, kg; without it sugar is only counted. */
+  readonly sugarLimitKg?: number;
   /** Worth of one more batch per hour, by product and jars in stock (`batchWorth`). Present: best batch first. Absent: list order. */
   readonly batchWorth?: readonly Float32Array[];
 }

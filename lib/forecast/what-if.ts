@@ -61,13 +61,26 @@ function seasonsOver(out: Out, store: number, capacity: number): Float64Array {
 }
 
 /** Runs the season with and without the lever on the same random numbers. */
-export function compare(sc: Scenario, lever: Lever, draws: Draws): Record<string, Change> {
+export const compare = (sc: Scenario, lever: Lever, draws: Draws): Record<string, Change> =>
+  compareAll(sc, [lever], draws)[0]!;
+
+/** The same for several levers; the season without them is run once. */
+export function compareAll(sc: Scenario, levers: readonly Lever[], draws: Draws): Record<string, Change>[] {
+  const before = seasonFigures(sc, run(sc, draws));
+  return levers.map((lever) => against(before, sc, lever, draws));
+}
+
+function against(
+  before: Record<string, Float64Array>,
+  sc: Scenario,
+  lever: Lever,
+  draws: Draws,
+): Record<string, Change> {
   const changed = lever.scenario?.(sc) ?? sc;
   const same = (a: readonly { id: string }[], b: readonly { id: string }[]) =>
     a.length === b.length && a.every((x, i) => x.id === b[i]!.id);
   if (!same(sc.products, changed.products) || !same(sc.crops, changed.crops))
     throw new RangeError('A what-if keeps the products and crops; to leave one out, drop its intention');
-  const before = seasonFigures(sc, run(sc, draws));
   const after = seasonFigures(
     changed,
     run(changed, lever.cropScale ? { ...draws, cropScale: lever.cropScale } : draws),

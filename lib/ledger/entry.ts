@@ -25,6 +25,7 @@ export interface Act {
 export type ActKind =
   | 'opening'
   | 'harvest'
+  | 'sight'
   | 'receive'
   | 'place-fruit'
   | 'start-batch'

@@ -44,5 +44,11 @@ export async function loadActs(db: Db | Tx, placeId: string, f: ActFilter): Prom
   }));
 }
 
+/** Changes with every act of a place: how many there are, and when the last was entered. */
+export async function actMark(db: Db, placeId: string): Promise<string> {
+  const { _count, _max } = await db.act.aggregate({ where: { placeId }, _count: true, _max: { enteredAt: true } });
+  return `${_count} ${_max.enteredAt?.toISOString() ?? ''}`;
+}
+
 export const actIds = async (db: Db | Tx, placeId: string): Promise<string[]> =>
   (await db.act.findMany({ where: { placeId }, select: { id: true } })).map((a) => a.id);

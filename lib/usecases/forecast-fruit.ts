@@ -3,6 +3,7 @@
 import { harvestBank } from '#lib/forecast/harvest-bank.ts';
 import { HarvestPosterior } from '#lib/forecast/harvest-posterior.ts';
 import { qnorm } from '#lib/forecast/math.ts';
+import { mergePicks } from '#lib/forecast/merge-picks.ts';
 import { key, Sfc32, uid } from '#lib/forecast/random.ts';
 import type { HarvestBanks } from '#lib/forecast/season-draws.ts';
 import type { CropSeason } from './season-crops.ts';
@@ -19,8 +20,19 @@ const RHO = 0.3;
 
 /** What is known of a season after its records. */
 export function posteriorOf(season: CropSeason): HarvestPosterior {
-  const posterior = new HarvestPosterior(season.prior);
-  for (const record of season.records) posterior.update(record);
+  return learnSeason(new HarvestPosterior(season.prior), season);
+}
+
+/** An experienced eye is taken to be right to a third, either way; how good this household's is, is not known. Estimate. */
+const EYE_CV = 0.33;
+
+/** The season's pickings in their order, and what was seen hanging after those before it. */
+export function learnSeason(posterior: HarvestPosterior, { records, sight }: CropSeason): HarvestPosterior {
+  const picks = mergePicks(records);
+  const before = picks.filter((r) => sight === null || r.t <= sight.t);
+  for (const record of before) posterior.update(record);
+  if (sight) posterior.eyeEstimate(sight.kg, EYE_CV);
+  for (const record of picks.slice(before.length)) posterior.update(record);
   return posterior;
 }
 

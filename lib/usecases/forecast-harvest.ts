@@ -40,6 +40,7 @@ export interface CropOutlook {
   failed: number;
   failedBefore: number;
   picked: { day: PlainDate; kg: number }[];
+  sight: { day: PlainDate; kg: number } | null;
   /** Picked so far and still to come added up, from today on. */
   curve: ({ day: PlainDate } & Quantiles)[];
   windowFrom: PlainDate;
@@ -92,6 +93,7 @@ export function cropOutlook(
     failed: means.pComponent[1] ?? 0,
     failedBefore: kinds[1] ? kinds[1].weight / (kinds[0]!.weight + kinds[1].weight) : 0,
     picked: addedUp(season, dayOf),
+    sight: season.sight ? { day: dayOf(season.sight.t), kg: season.sight.kg } : null,
     curve: [{ day: dayOf(season.records.at(-1)?.t ?? edges[0]!), ...start }, ...curve],
     windowFrom: season.windowFrom,
     windowTo: season.windowTo,

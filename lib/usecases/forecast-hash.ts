@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto';
 import type { ForecastInput } from './season-scenario.ts';
 
 /** Changes whenever the same input would give other figures. */
-export const MODEL_VERSION = 'season-1';
+export const MODEL_VERSION = 'season-4';
 /** One seed for every run: what differs between two forecasts then comes from their inputs. */
 export const SEASON_SEED = 20_250_501;
 

@@ -9,10 +9,15 @@ import { fruitBanks, posteriorsOf } from './forecast-fruit.ts';
 import { type CropOutlook, cropOutlook } from './forecast-harvest.ts';
 import { SEASON_SEED } from './forecast-hash.ts';
 import { type ForecastSummary, forecastSummary } from './forecast-summary.ts';
+import { seasonChecks } from './season-checks.ts';
+import type { PastLook } from './season-past.ts';
 import type { ForecastInput } from './season-scenario.ts';
+import { whatIfs } from './season-what-if.ts';
 
 export const FIRST_SEASONS = 1000;
 export const SEASONS = 4000;
+/** Changes are told apart season by season, so fewer do. */
+export const WHAT_IF_SEASONS = 400;
 const CHUNK = 500;
 /** Possible years kept per pool of fruit: enough for tenths, and reused by every run. */
 const BANK_ROWS = 2048;
@@ -30,6 +35,7 @@ export function runForecast(
   input: ForecastInput,
   report: (p: ForecastProgress) => void,
   seasons = { first: FIRST_SEASONS, all: SEASONS },
+  past: () => readonly PastLook[] = () => [],
 ): ForecastSummary {
   report({ share: 0.02, doing: 'Learning from the pickings' });
   const posteriors = posteriorsOf(input);
@@ -51,9 +57,13 @@ export function runForecast(
       }),
       harvest,
     );
-  const first = simulated(seasons.first, 0.4, 0.55);
-  report({ share: 0.55, doing: `The first ${seasons.first} seasons are in`, first });
-  return seasons.all === seasons.first ? first : simulated(seasons.all, 0.55, 1);
+  const first = simulated(seasons.first, 0.4, 0.5);
+  report({ share: 0.5, doing: `The first ${seasons.first} seasons are in`, first });
+  const all = seasons.all === seasons.first ? first : simulated(seasons.all, 0.5, 0.8);
+  report({ share: 0.8, doing: 'Trying what if' });
+  const whatIf = whatIfs(input, scenario, drawSeasons(scenario, banks, { n: WHAT_IF_SEASONS, seed: SEASON_SEED }));
+  report({ share: 0.9, doing: 'Looking back' });
+  return { ...all, whatIf, checks: seasonChecks(past(), SEASON_SEED) };
 }
 
 /** Worth of one more batch, by what the household means to have of each line. */

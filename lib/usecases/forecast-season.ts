@@ -8,11 +8,14 @@ import type { Context } from './context.ts';
 import { forecastHash, MODEL_VERSION, SEASON_SEED } from './forecast-hash.ts';
 import { type ForecastProgress, runForecast, SEASONS } from './forecast-run.ts';
 import type { ForecastSummary } from './forecast-summary.ts';
+import type { SeasonWork } from './forecast-thread.ts';
+import { pastLooks } from './season-past.ts';
 import { type ForecastInput, seasonInput } from './season-scenario.ts';
-import { seasonSnapshot } from './season-snapshot.ts';
+import { type SeasonSnapshot, seasonSnapshot } from './season-snapshot.ts';
 import { converse } from './thread-talk.ts';
 
 export interface SeasonForecast {
+  snapshot: SeasonSnapshot;
   input: ForecastInput;
   hash: string;
   /** Null until it has been worked out for these records. */
@@ -23,11 +26,12 @@ export interface SeasonForecast {
 
 /** What is known now. Writes nothing and simulates nothing. */
 export async function seasonForecast(ctx: Context): Promise<SeasonForecast> {
-  const input = seasonInput(await seasonSnapshot(ctx));
+  const snapshot = await seasonSnapshot(ctx);
+  const input = seasonInput(snapshot);
   const hash = forecastHash(input);
   const stored = await forecastOf(ctx.db, ctx.place.id, hash);
   const summary = (stored?.summary as ForecastSummary | undefined) ?? null;
-  return { input, hash, summary, whole: (summary?.n ?? 0) >= SEASONS };
+  return { snapshot, input, hash, summary, whole: (summary?.n ?? 0) >= SEASONS };
 }
 
 /** A place without crops or jars has nothing to simulate. */
@@ -44,7 +48,7 @@ const running = new Map<string, Running>();
 
 /** Works the season out and stores it, unless it is stored already. `report` hears how far it is. */
 export async function runSeason(ctx: Context, report: (p: ForecastProgress) => void): Promise<ForecastSummary | null> {
-  const { input, hash, summary, whole } = await seasonForecast(ctx);
+  const { snapshot, input, hash, summary, whole } = await seasonForecast(ctx);
   if (summary && whole) return summary;
   if (nothingToForecast(input)) return null;
   const name = `${ctx.place.id} ${hash}`;
@@ -61,7 +65,7 @@ export async function runSeason(ctx: Context, report: (p: ForecastProgress) => v
     done: Promise.reject(new Error('not begun')),
   };
   run.done.catch(() => undefined);
-  run.done = workOut(ctx, { input, hash }, (p) => {
+  run.done = workOut(ctx, { input, hash, snapshot }, (p) => {
     // The first thousand are told of when they are stored, which may be after the next step was heard.
     run.last = { share: Math.max(run.last.share, p.share), doing: p.doing };
     for (const tell of listeners) tell(p.first ? { ...run.last, first: p.first } : run.last);
@@ -72,7 +76,7 @@ export async function runSeason(ctx: Context, report: (p: ForecastProgress) => v
 
 async function workOut(
   ctx: Context,
-  of: { input: ForecastInput; hash: string },
+  of: SeasonWork & { hash: string },
   tell: (p: ForecastProgress) => void,
 ): Promise<ForecastSummary> {
   const keep = (summary: ForecastSummary) =>
@@ -92,7 +96,9 @@ async function workOut(
     if (early) first = keep(early).then(() => tell(p));
     else tell(p);
   };
-  const summary = bundled ? await inThread(of.input, onProgress) : runForecast(of.input, onProgress);
+  const summary = bundled
+    ? await inThread({ input: of.input, snapshot: of.snapshot }, onProgress)
+    : runForecast(of.input, onProgress, undefined, () => pastLooks(of.snapshot));
   await first;
   await keep(summary);
   return summary;
@@ -101,9 +107,9 @@ async function workOut(
 /** Where the source runs as it is (tests, scripts) there is no built thread to start: the same function runs in place. */
 const bundled = process.env.NEXT_RUNTIME === 'nodejs';
 
-const inThread = (input: ForecastInput, onProgress: (p: ForecastProgress) => void): Promise<ForecastSummary> =>
-  converse<ForecastInput, ForecastProgress, ForecastSummary>(
+const inThread = (work: SeasonWork, onProgress: (p: ForecastProgress) => void): Promise<ForecastSummary> =>
+  converse<SeasonWork, ForecastProgress, ForecastSummary>(
     new Worker(new URL('./forecast-thread.ts', import.meta.url)),
-    input,
+    work,
     onProgress,
   );

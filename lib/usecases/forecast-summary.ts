@@ -3,8 +3,10 @@
 import type { Out } from '#lib/forecast/out.ts';
 import { bands, emptyByWeek, overflow, quantilesByCount, storeBands } from '#lib/forecast/summary.ts';
 import type { CropOutlook, Quantiles } from './forecast-harvest.ts';
+import type { Checked } from './season-checks.ts';
 import type { ForecastInput, LineMeta } from './season-scenario.ts';
 import { LENT_JARS } from './season-stores.ts';
+import type { WhatIf } from './season-what-if.ts';
 
 export interface StoreOutlook {
   id: string;
@@ -56,6 +58,10 @@ export interface ForecastSummary {
   sugar: Shopping | null;
   hoursPerWeek: number;
   plannedBatches: number;
+  /** Changes tried on the same seasons; none until all seasons are in. */
+  whatIf: WhatIf[];
+  /** What would have been said on earlier days, and what came. */
+  checks: Checked[];
 }
 
 const PS = [0.1, 0.25, 0.5, 0.75, 0.9] as const;
@@ -107,6 +113,8 @@ export function forecastSummary(input: ForecastInput, out: Out, harvest: CropOut
     }),
     hoursPerWeek: sc.hours[0] ?? 0,
     plannedBatches: sc.planned.reduce((n, b) => n + b.batches, 0),
+    whatIf: [],
+    checks: [],
   };
 }
 

@@ -6,6 +6,7 @@ import { HarvestPosterior } from '#lib/forecast/harvest-posterior.ts';
 import { loadActs } from '#lib/store/act-store.ts';
 import { addDays, daysBetween } from '#lib/units/plain-date.ts';
 import type { Context } from './context.ts';
+import { learnSeason } from './forecast-fruit.ts';
 import type { ExpectedPick } from './plan-lots.ts';
 import { type CropSeason, seasonCrops } from './season-crops.ts';
 
@@ -15,13 +16,14 @@ const EVERY_DAYS = 3;
 const GRID = { nMid: 21, nWidth: 5 };
 
 export async function expectedPicks(ctx: Context, horizon: number): Promise<ExpectedPick[]> {
-  const acts = await loadActs(ctx.db, ctx.place.id, { kinds: ['harvest', 'correct'], to: ctx.today });
+  const acts = await loadActs(ctx.db, ctx.place.id, { kinds: ['harvest', 'sight', 'correct'], to: ctx.today });
   const wrong = new Set(acts.flatMap((a) => (a.corrects ? [a.corrects] : [])));
   const harvests = acts.filter((a) => a.kind === 'harvest' && !wrong.has(a.id));
   const snapshot = {
     today: ctx.today,
     place: ctx.place,
     harvests,
+    sights: acts.filter((a) => a.kind === 'sight' && !wrong.has(a.id)),
     lots: [],
     movements: [],
     recordedFrom: ctx.today,
@@ -45,7 +47,7 @@ export function picksOf(season: CropSeason, opens: number, horizon: number): { d
   const posterior = new HarvestPosterior(season.prior, GRID);
   // Before its window, and before any record, nothing was ripe: otherwise the whole early tail would come in on the first day.
   if (season.records.length === 0) posterior.update({ t: season.fromDay + Math.min(0, opens) - 1, kg: 0 });
-  for (const record of season.records) posterior.update(record);
+  learnSeason(posterior, season);
   const edges = [season.fromDay - 1, ...days.map((d) => season.fromDay + d), season.fromDay + horizon + 365];
   const path = posterior.meanPath(edges);
   return days.map((day, i) => ({ day, kg: Math.round((path[i] as number) * 100) / 100 }));

@@ -108,7 +108,8 @@ export const placeOf = (kind: RecipeKind): StoragePlace | 'dry' =>
 /** By-products the plan knows how to dry and use again. */
 export const DRIED_LEFTOVERS: readonly string[] = ['apple-peel-core'];
 
-const MATERIAL: Record<string, string> = {
+/** Dose items as the ledger's supplies name them. */
+export const MATERIAL: Readonly<Record<string, string>> = {
   sugar: 'sugar',
   'lemon-juice-bottled': 'lemon-juice',
   'citric-acid': 'citric-acid',

@@ -16,6 +16,8 @@ export interface CropSeason {
   year: number;
   prior: CropPrior;
   records: PickRecord[];
+  /** The latest estimate by eye of what still hung, and its day; null where nobody gave one. */
+  sight: PickRecord | null;
   /** Today on the season's own count. */
   fromDay: number;
   windowFrom: PlainDate;
@@ -27,6 +29,9 @@ export interface SeasonCrop {
   label: string;
   foodId: string;
   expectedKg: number;
+  /** Plants, and what one is called. */
+  count: number;
+  unit: string;
   basis: string;
   /** Share of what is picked that is neither sold, eaten fresh nor culled. */
   keptShare: number;
@@ -60,6 +65,7 @@ function seasonCrop(s: SeasonSnapshot, crop: Crop): SeasonCrop {
         year,
         prior: learnPrior(table, [...ownFigures(table), ...past.map((p) => p.season)]),
         records: recordsOf(picks, crop, year),
+        sight: sightOf(s, crop, year),
         fromDay: dayCount(year, s.today),
         windowFrom: window.from,
         windowTo: window.to,
@@ -71,6 +77,8 @@ function seasonCrop(s: SeasonSnapshot, crop: Crop): SeasonCrop {
     label: crop.label,
     foodId: crop.foodId,
     expectedKg,
+    count: crop.count,
+    unit: crop.unit,
     basis: `${crop.count} x ${Number((crop.gPerUnit / 1000).toFixed(2))} kg a ${crop.unit}`,
     keptShare: Math.max(0, 100 - crop.soldPercent - crop.eatenPercent - crop.cullPercent) / 100,
     seasons,
@@ -144,6 +152,12 @@ function seasonOf(crop: Crop, day: PlainDate): number {
 
 const recordsOf = (picks: readonly DayPick[], crop: Crop, year: number): PickRecord[] =>
   picks.filter((p) => seasonOf(crop, p.day) === year).map((p) => ({ t: dayCount(year, p.day), kg: p.kg }));
+
+/** Two estimates of one eye hang together, so only the latest counts. */
+function sightOf(s: SeasonSnapshot, crop: Crop, year: number): PickRecord | null {
+  const seen = s.sights.find((a) => a.payload.cropId === crop.id && seasonOf(crop, a.day) === year);
+  return seen ? { t: dayCount(year, seen.day), kg: Number(seen.payload.kg) } : null;
+}
 
 function pastSeasons(
   picks: readonly DayPick[],

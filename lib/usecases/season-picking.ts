@@ -1,6 +1,6 @@
 /** What is still to be picked, crop by crop, in words and as a picture. */
 import { twoDigits } from '#lib/forecast/words.ts';
-import { addDays, type PlainDate, yearOf } from '#lib/units/plain-date.ts';
+import { addDays, longDate, type PlainDate, yearOf } from '#lib/units/plain-date.ts';
 import type { CropOutlook, Quantiles } from './forecast-harvest.ts';
 import { aboutDay, between, parts, seasons } from './season-words.ts';
 
@@ -66,13 +66,16 @@ function sentenceOf(c: CropOutlook): string {
 /** The two weights: what this season's records say, what was believed before, and how much the records count. */
 function becauseOf(c: CropOutlook): string {
   const before = restsOn(c);
+  const eye = c.sight
+    ? ` Seen hanging on ${longDate(c.sight.day)}, about ${twoDigits(c.sight.kg)} kg, is among the records.`
+    : '';
   const poor =
     c.failed > 0.15 && c.failed > c.failedBefore + 0.05
       ? ` It is a poor year ${seasons(c.failed)} that fit these records.`
       : '';
   if (c.recordsSay === null || c.recordsWeight < 0.005)
     return `Your own figure (${before}) says ${twoDigits(c.priorSays)} kg; no record of this season yet.`;
-  return `Your records say ${twoDigits(c.recordsSay)} kg, your own figure and past seasons (${before}) say ${twoDigits(c.priorSays)} kg; the records count ${parts(c.recordsWeight)}, so about ${twoDigits(c.totalMean)} kg in all.${poor}`;
+  return `Your records say ${twoDigits(c.recordsSay)} kg, your own figure and past seasons (${before}) say ${twoDigits(c.priorSays)} kg; the records count ${parts(c.recordsWeight)}, so about ${twoDigits(c.totalMean)} kg in all.${eye}${poor}`;
 }
 
 function restsOn(c: CropOutlook): string {

@@ -11,7 +11,9 @@ import { batchesAhead } from './season-plan.ts';
 import { type FruitPool, fruitPools } from './season-pools.ts';
 import { SEASON_WEEKS, type SeasonSnapshot } from './season-snapshot.ts';
 import {
+  boardCm,
   jarKind,
+  largestFreezerL,
   roomOfJar,
   type SeasonStore,
   seasonContainers,
@@ -29,6 +31,8 @@ export interface LineMeta {
   slug: string;
   item: string;
   itemLabel: string;
+  /** Put up in a jar made for canning. */
+  inGlass: boolean;
   foodId: string;
   onHand: number;
   heldBack: number;
@@ -59,6 +63,9 @@ export interface ForecastInput {
   lidMargin: number;
   breakage: number;
   sugarOnHandG: number;
+  /** One shelf, cm of front; the largest freezer, litres (null where none is on record). */
+  boardCm: number;
+  largestFreezerL: number | null;
 }
 
 /** A jar is taken to stay half a year past its best-before day, which is about quality. Estimate. */
@@ -125,6 +132,8 @@ export function seasonInput(s: SeasonSnapshot): ForecastInput {
     lidMargin: s.place.settings.lidMargin,
     breakage: s.place.settings.breakage,
     sugarOnHandG: sugarOnHandG(s),
+    boardCm: boardCm(s),
+    largestFreezerL: largestFreezerL(s),
   };
 }
 
@@ -220,6 +229,7 @@ function metaOf(s: SeasonSnapshot, { line, use, making }: Known, pools: readonly
     slug: line.slug,
     item: line.item,
     itemLabel: jarKind(s, line.item)?.label ?? line.item,
+    inGlass: jarKind(s, line.item)?.canning ?? false,
     foodId: line.foodId,
     onHand: line.onHand,
     heldBack: line.heldBack,

@@ -1,6 +1,6 @@
 /** One look at a place: everything the season ahead is reckoned from, read once and never written. */
 import type { HeldLot } from '#lib/ledger/lot.ts';
-import { loadActs, type StoredAct } from '#lib/store/act-store.ts';
+import { actMark, loadActs, type StoredAct } from '#lib/store/act-store.ts';
 import { type DatedMovement, loadLots, movementsBetween } from '#lib/store/ledger-store.ts';
 import type { Place } from '#lib/store/place.ts';
 import { statedUse } from '#lib/store/place-store.ts';
@@ -22,6 +22,8 @@ export interface SeasonSnapshot {
   recordedFrom: PlainDate;
   /** Pickings and looks of all years, corrected ones left out. */
   harvests: StoredAct[];
+  /** What was seen hanging, by eye, the newest first, corrected ones left out. */
+  sights: StoredAct[];
   /** Use a week as the household stated it. */
   rates: { line: string; perWeek: number; source: string }[];
   /** The plan in force, or null. */
@@ -30,25 +32,46 @@ export interface SeasonSnapshot {
 
 export async function seasonSnapshot(ctx: Context): Promise<SeasonSnapshot> {
   const { db, today, place } = ctx;
-  const from = addDays(today, -7 * SEASON_WEEKS - 7);
-  const [lots, moved, harvests, corrections, rates, plan] = await Promise.all([
-    loadLots(db, place.id, { emptied: true }),
-    movementsBetween(db, place.id, from, today),
-    loadActs(db, place.id, { kinds: ['harvest'], to: today }),
-    loadActs(db, place.id, { kinds: ['correct'] }),
+  const [ledger, rates, plan] = await Promise.all([
+    ledgerOn(ctx),
     statedUse(db, place.id),
     planInForce(db, place.id, today),
+  ]);
+  return { today, place, ...ledger, rates, plan };
+}
+
+type Ledger = Pick<SeasonSnapshot, 'lots' | 'movements' | 'recordedFrom' | 'harvests' | 'sights'>;
+/** The last look at each place: reading a year of movements takes longer than all that is done with them. Never changed. */
+const looked = new WeakMap<Context['db'], Map<string, { mark: string; ledger: Promise<Ledger> }>>();
+
+/** The ledger's year, read again only when an act has been added since. Every change of a lot is an act. */
+async function ledgerOn(ctx: Context): Promise<Ledger> {
+  const places = looked.get(ctx.db) ?? new Map<string, { mark: string; ledger: Promise<Ledger> }>();
+  looked.set(ctx.db, places);
+  const mark = `${ctx.today} ${await actMark(ctx.db, ctx.place.id)}`;
+  const known = places.get(ctx.place.id);
+  if (known?.mark === mark) return known.ledger;
+  const ledger = readLedger(ctx);
+  places.set(ctx.place.id, { mark, ledger });
+  ledger.catch(() => places.delete(ctx.place.id));
+  return ledger;
+}
+
+async function readLedger({ db, today, place }: Context): Promise<Ledger> {
+  const from = addDays(today, -7 * SEASON_WEEKS - 7);
+  const [lots, moved, acts, corrections] = await Promise.all([
+    loadLots(db, place.id, { emptied: true }),
+    movementsBetween(db, place.id, from, today),
+    loadActs(db, place.id, { kinds: ['harvest', 'sight'], to: today }),
+    loadActs(db, place.id, { kinds: ['correct'] }),
   ]);
   const wrong = new Set(corrections.flatMap((a) => (a.corrects ? [a.corrects] : [])));
   const movements = moved.filter((m) => m.kind !== 'correct' && !wrong.has(m.actId));
   return {
-    today,
-    place,
     lots,
     movements,
     recordedFrom: movements[0]?.day ?? today,
-    harvests: harvests.filter((a) => !wrong.has(a.id)),
-    rates,
-    plan,
+    harvests: acts.filter((a) => a.kind === 'harvest' && !wrong.has(a.id)),
+    sights: acts.filter((a) => a.kind === 'sight' && !wrong.has(a.id)),
   };
 }

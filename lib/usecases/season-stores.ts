@@ -135,3 +135,10 @@ export const seasonLids = (s: SeasonSnapshot): LidSpec[] => [
 ];
 export const sugarOnHandG = (s: SeasonSnapshot): number =>
   s.lots.filter((l) => l.item === 'sugar' && l.kind === 'supply').reduce((g, l) => g + l.onHand, 0);
+
+/** Front of one shelf of the first shelf room, cm. */
+export const boardCm = (s: SeasonSnapshot): number => shelfSize(roomsOf(s, 'shelf')[0]).widthMm / 10;
+export const largestFreezerL = (s: SeasonSnapshot): number | null => {
+  const litres = Math.max(0, ...roomsOf(s, 'freezer').map((r) => r.litres ?? 0));
+  return litres > 0 ? litres : null;
+};

@@ -236,6 +236,17 @@ describe('what must hold in every season', () => {
     }
   });
 
+  test('no season takes more sugar than may be used, and without a limit some do', () => {
+    const { sc, paths } = holding('best');
+    const limit = 6;
+    const most = (limited: boolean) => {
+      const { out } = runSeasons(limited ? { ...sc, sugarLimitKg: limit } : sc, { n: 200, seed: 8 }, paths);
+      return Math.max(...out.sugar.subarray(51 * out.n));
+    };
+    assert.ok(most(true) <= limit + 1e-6 && most(true) > limit - 2, `${most(true)} kg`);
+    assert.ok(most(false) > limit);
+  });
+
   test('ranges of seasons, as threads take them, give the run of one thread', () => {
     const { sc, paths } = holding('best');
     const { out, draws } = runSeasons(sc, { n: 300, seed: 21 }, paths);

@@ -1,5 +1,5 @@
 import assert from 'node:assert/strict';
-import { expect, it } from 'vitest';
+import { expect, it, vi } from 'vitest';
 import { lgamma } from '#lib/forecast/math.ts';
 import type { ProductSpec } from '#lib/forecast/scenario.ts';
 import { mcError } from '#lib/forecast/summary.ts';
@@ -12,6 +12,9 @@ import { openDemo } from '#lib/usecases/open-demo.ts';
 import { seasonInput } from '#lib/usecases/season-scenario.ts';
 import { seasonSnapshot } from '#lib/usecases/season-snapshot.ts';
 import { onSqlite } from '#test/support/database.ts';
+
+// Whole seasons are worked out in place here.
+vi.setConfig({ testTimeout: 120_000 });
 
 const INSTANT = new Date('2026-01-20T10:00:00Z');
 

@@ -79,7 +79,7 @@ onSqlite((open) => {
       });
       assert.ok('done' in taken, JSON.stringify(taken));
       assert.equal((await readSeason(ctx)).state, 'waiting');
-    });
+    }, 120_000);
   }
 
   it('says what to record first in a place with nothing, and looks ahead from crops alone', async () => {
