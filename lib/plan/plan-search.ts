@@ -104,7 +104,9 @@ export class PlanSearch {
     if (!this.options.wholeJars) this.offer('by hand', this.options.start ?? greedyPlan(without));
     this.byHand = [
       ...(this.options.start ? [this.options.start] : []),
-      ...greedyPlans(without, this.options.forced?.made ? this.options.forced.recipe : undefined),
+      ...(this.options.start && this.options.fromStart
+        ? []
+        : greedyPlans(without, this.options.forced?.made ? this.options.forced.recipe : undefined)),
     ];
     // Whole jars are the solver's business from the first plan on: by hand they are filled in parts.
     if (!this.options.wholeJars) for (const plan of this.byHand) this.offer('by hand', plan);

@@ -1,6 +1,8 @@
 /** One search, from plain input to what is kept of it. Runs in the thread, or in place where there is none. */
 import type { PlanInstance } from '#lib/plan/instance.ts';
+import { MORE_OF, type OneMore, oneMore } from '#lib/plan/one-more.ts';
 import type { Plan } from '#lib/plan/plan.ts';
+import { aimedAt, PLAN_AIMS, type PlanAim } from '#lib/plan/plan-aims.ts';
 import { type PlanProgress, planGap } from '#lib/plan/solve-options.ts';
 import { solvePlan } from '#lib/plan/solve-plan.ts';
 import type { FoundPlan } from './propose-plan.ts';
@@ -13,16 +15,23 @@ export interface SearchInput {
   seconds: number;
   /** Best plan and proven bound of an earlier search of the same data. */
   start: { plan: Plan; bound: number | null } | null;
+  /** Litres a metre of shelf holds. */
+  shelfMetreL: number;
   /** One word of memory shared with the page's process: 1 = stop and give the best so far. */
   stop: SharedArrayBuffer;
 }
 
+/** Solver seconds for each other aim, and for each "one more". */
+const AIM_SECONDS = 2;
+const MORE_SECONDS = 1.5;
+
 export async function searchPlan(q: SearchInput, progress: (p: PlanProgress) => void): Promise<FoundPlan> {
   const stop = new Int32Array(q.stop);
+  const cancelled = () => Atomics.load(stop, 0) === 1;
   const solved = await solvePlan(
     q.instance,
     { seconds: q.seconds, seed: PLAN_SEED, ...(q.start ? { start: q.start.plan } : {}) },
-    { onProgress: progress, cancelled: () => Atomics.load(stop, 0) === 1 },
+    { onProgress: progress, cancelled },
   );
   const bound = Math.min(solved.bound, q.start?.bound ?? Number.POSITIVE_INFINITY);
   return {
@@ -36,5 +45,39 @@ export async function searchPlan(q: SearchInput, progress: (p: PlanProgress) => 
     seed: solved.seed,
     solver: solved.solver,
     prices: solved.prices,
+    aims: await otherAims(q.instance, solved.plan, cancelled),
+    more: await moreOfEach(q, solved.plan, cancelled),
   };
+}
+
+/** From the best plan on, what each other aim would rather do. */
+async function otherAims(
+  instance: PlanInstance,
+  start: Plan,
+  cancelled: () => boolean,
+): Promise<{ aim: PlanAim; plan: Plan }[]> {
+  const plans: { aim: PlanAim; plan: Plan }[] = [];
+  for (const aim of PLAN_AIMS) {
+    if (cancelled()) return plans;
+    const options = { seconds: AIM_SECONDS, seed: PLAN_SEED, start, fromStart: true };
+    plans.push({ aim, plan: (await solvePlan(aimedAt(instance, aim), options, { cancelled })).plan });
+  }
+  return plans;
+}
+
+async function moreOfEach(q: SearchInput, plan: Plan, cancelled: () => boolean): Promise<OneMore[]> {
+  const ask = { shelfMetreL: q.shelfMetreL, seconds: MORE_SECONDS, seed: PLAN_SEED };
+  if (cancelled()) return [];
+  // With no more of anything the same seconds find so much; that is not the limit's doing.
+  const alone = await solvePlan(
+    q.instance,
+    { seconds: ask.seconds, seed: ask.seed, start: plan, fromStart: true },
+    { cancelled },
+  );
+  const more: OneMore[] = [];
+  for (const what of MORE_OF) {
+    if (cancelled()) return more;
+    more.push(await oneMore(q.instance, alone.plan, { ...ask, what }, { cancelled }));
+  }
+  return more;
 }
