@@ -227,7 +227,7 @@ function WhatWouldHelp({ more, tightest }: Pick<PlanViewProps['view'], 'more' | 
             The limit is <b>{tightest}</b>.
           </>
         ) : (
-          'None of these limits holds the plan back.'
+          'Planned again, no single one of these brought more.'
         )}
       </p>
       <ul className={styles.facts}>
@@ -244,7 +244,9 @@ function WhatWouldHelp({ more, tightest }: Pick<PlanViewProps['view'], 'more' | 
           </li>
         ) : null}
       </ul>
-      <p className="quiet">Each was planned again for a moment with it; a longer search may find more.</p>
+      <p className="quiet">
+        Each was planned again with it for a moment, the next three days free to change; more may be in it.
+      </p>
     </Tray>
   );
 }

@@ -55,6 +55,10 @@ function longer({ people: _, ...d }: PlanDay): PlanDay {
   };
 }
 
+/** Days in which the batches may change; all later ones are held, so that a second of search is enough to tell. */
+const NEXT_DAYS = 3;
+export const nextDays = (_: string, day: number): boolean => day < NEXT_DAYS;
+
 /** Measured against the same plan with the same more at hand and not used, so that lids left over bring nothing. */
 export async function oneMore(
   p: PlanInstance,
@@ -63,7 +67,11 @@ export async function oneMore(
   hooks: SolveHooks = {},
 ): Promise<OneMore> {
   const more = withOneMore(p, ask.what, ask.shelfMetreL);
-  const solved = await solvePlan(more, { seconds: ask.seconds, seed: ask.seed, start: inHand, fromStart: true }, hooks);
+  const solved = await solvePlan(
+    more,
+    { seconds: ask.seconds, seed: ask.seed, start: inHand, fromStart: true, focus: nextDays },
+    hooks,
+  );
   const lost = (plan: Plan) => plan.wasted.reduce((n, w) => n + w.kg, 0);
   return {
     what: ask.what,

@@ -47,8 +47,8 @@ export function aimFigure(p: PlanInstance, aim: PlanAim, { plan, check }: { plan
 export const moneySpent = (p: PlanInstance, plan: Plan): number =>
   plan.bought.reduce((n, b) => n + b.amount * (p.materials.find((m) => m.id === b.material)?.price ?? 0), 0);
 
-/** Below this (kg, hours, money) or a fiftieth two plans are alike in an aim. */
-const LEAST_STEP = 0.25;
+/** Below this (kg, hours, money) or a twentieth two plans are alike in an aim. */
+const LEAST_STEP = 0.5;
 
 export const trulyBetter = (figure: number, than: number): boolean =>
-  than - figure >= Math.max(LEAST_STEP, Math.abs(than) / 50);
+  than - figure >= Math.max(LEAST_STEP, Math.abs(than) / 20);

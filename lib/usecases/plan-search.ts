@@ -1,6 +1,7 @@
 /** One search, from plain input to what is kept of it. Runs in the thread, or in place where there is none. */
+import { checkPlan } from '#lib/plan/check-plan.ts';
 import type { PlanInstance } from '#lib/plan/instance.ts';
-import { MORE_OF, type OneMore, oneMore } from '#lib/plan/one-more.ts';
+import { MORE_OF, nextDays, type OneMore, oneMore } from '#lib/plan/one-more.ts';
 import type { Plan } from '#lib/plan/plan.ts';
 import { aimedAt, PLAN_AIMS, type PlanAim } from '#lib/plan/plan-aims.ts';
 import { type PlanProgress, planGap } from '#lib/plan/solve-options.ts';
@@ -34,20 +35,32 @@ export async function searchPlan(q: SearchInput, progress: (p: PlanProgress) => 
     { onProgress: progress, cancelled },
   );
   const bound = Math.min(solved.bound, q.start?.bound ?? Number.POSITIVE_INFINITY);
+  const aims = await otherAims(q.instance, solved.plan, cancelled);
+  const best = bestOf(q.instance, [solved.plan, ...aims.map((a) => a.plan)]);
+  const { more, plan, worth } = await moreOfEach(q, best, cancelled);
   return {
-    plan: solved.plan,
-    worth: solved.worth,
+    plan,
+    worth,
     bound: Number.isFinite(bound) ? bound : null,
-    gap: Number.isFinite(bound) ? planGap(solved.worth, bound) : null,
+    gap: Number.isFinite(bound) ? planGap(worth, bound) : null,
     status: solved.status,
     seconds: solved.seconds,
     nodes: solved.nodes,
     seed: solved.seed,
     solver: solved.solver,
     prices: solved.prices,
-    aims: await otherAims(q.instance, solved.plan, cancelled),
-    more: await moreOfEach(q, solved.plan, cancelled),
+    aims,
+    more,
   };
+}
+
+/** Looking for something else a search may come by a plan that is worth more, too. */
+function bestOf(p: PlanInstance, plans: readonly Plan[]): Plan {
+  const worth = (plan: Plan) => {
+    const check = checkPlan(p, plan);
+    return check.consistent ? check.worth.total : Number.NEGATIVE_INFINITY;
+  };
+  return plans.reduce((best, plan) => (worth(plan) > worth(best) + 1e-9 ? plan : best));
 }
 
 /** From the best plan on, what each other aim would rather do. */
@@ -65,19 +78,20 @@ async function otherAims(
   return plans;
 }
 
-async function moreOfEach(q: SearchInput, plan: Plan, cancelled: () => boolean): Promise<OneMore[]> {
+async function moreOfEach(
+  q: SearchInput,
+  plan: Plan,
+  cancelled: () => boolean,
+): Promise<{ plan: Plan; worth: number; more: OneMore[] }> {
   const ask = { shelfMetreL: q.shelfMetreL, seconds: MORE_SECONDS, seed: PLAN_SEED };
-  if (cancelled()) return [];
-  // With no more of anything the same seconds find so much; that is not the limit's doing.
+  // What the same move finds with no more of anything is not the limit's doing.
   const alone = await solvePlan(
     q.instance,
-    { seconds: ask.seconds, seed: ask.seed, start: plan, fromStart: true },
+    { seconds: ask.seconds, seed: ask.seed, start: plan, fromStart: true, focus: nextDays },
     { cancelled },
   );
   const more: OneMore[] = [];
-  for (const what of MORE_OF) {
-    if (cancelled()) return more;
-    more.push(await oneMore(q.instance, alone.plan, { ...ask, what }, { cancelled }));
-  }
-  return more;
+  for (const what of MORE_OF)
+    if (!cancelled()) more.push(await oneMore(q.instance, alone.plan, { ...ask, what }, { cancelled }));
+  return { plan: alone.plan, worth: alone.worth, more };
 }
