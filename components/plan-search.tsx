@@ -32,6 +32,8 @@ export type PlanSearchProps = {
 };
 
 const EVERY_MS = 1000;
+const OTHERS =
+  'Now other plans to choose from, and what one more hour, burner, dozen lids or metre of shelf would bring.';
 const MORE = [20, 60] as const;
 
 /** Starts, watches, extends and stops the search for better plans. The first one starts by itself; without a script the button does. */
@@ -85,7 +87,7 @@ export function PlanSearch({ query, job, firstSeconds, searchedSeconds, proven }
           share={report.seconds / Math.max(1, report.limit)}
           text={`${Math.min(report.limit, Math.round(report.seconds))} of ${report.limit} s`}
         />
-        <p>{progressText(report)}</p>
+        <p>{report.seconds > report.limit ? OTHERS : progressText(report)}</p>
         <Button kind="quiet" type="button" onClick={stop}>
           Stop, keep the best so far
         </Button>

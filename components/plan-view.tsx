@@ -27,6 +27,7 @@ type Facts = {
   minutes: number;
   lidsLeft: number;
   lidsBought: number;
+  spent: number;
   sugarLeftKg: number;
   shelfFreeL: number;
   freezerFreeL: number;
@@ -41,16 +42,23 @@ export type PlanViewProps = {
     query: string;
     asked: {
       hours: string;
+      from: string;
+      lids: string;
       keep: readonly { label: string; href: string }[];
       without: readonly { label: string; href: string }[];
     };
     usualHoursToday: number;
+    lidsInBook: number;
+    more: readonly { what: string; gain: number; savedKg: number }[];
+    tightest: string | null;
     wrong: string | null;
     spoilt: string | null;
     clashes: readonly string[];
     cards: readonly {
-      which: 'found' | 'by-hand';
+      which: string;
       title: string;
+      also: readonly string[];
+      supply: readonly { name: string; weeks: number }[];
       facts: Facts;
       gap: number | null;
       gain: number | null;
@@ -71,6 +79,8 @@ export type PlanViewProps = {
   refused: string | null;
 };
 
+/** Fields of the form itself; the rest of the query goes along unseen. */
+const TYPED = ['hours', 'from', 'lids'];
 /** Litres in a half-pint, for saying room in jars. */
 const HALF_PINT_L = 0.2366;
 /** The solver's own measure of equal. */
@@ -79,6 +89,8 @@ const PROVEN_GAP = 1e-6;
 /** The plans side by side with the search beside them, then one of them day by day. */
 export function PlanView({ view, choose, said, refused }: PlanViewProps) {
   const found = view.cards.find((c) => c.which === 'found');
+  const plain = found ? view.cards.find((c) => c.which === 'by-hand') : undefined;
+  const offered = view.cards.filter((c) => c !== plain);
   return (
     <>
       {refused ? <Problem title="Not chosen">{refused}</Problem> : null}
@@ -104,7 +116,7 @@ export function PlanView({ view, choose, said, refused }: PlanViewProps) {
             />
             <form className={styles.hours} action="/plan">
               {[...new URLSearchParams(view.query)]
-                .filter(([key]) => key !== 'hours')
+                .filter(([key]) => !TYPED.includes(key))
                 .map(([key, value]) => (
                   <input key={`${key} ${value}`} type="hidden" name={key} value={value} />
                 ))}
@@ -121,6 +133,15 @@ export function PlanView({ view, choose, said, refused }: PlanViewProps) {
                     : 'As you said; clear it to go by the week.'
                 }
               />
+              <Field name="from" type="time" label="Begin today at" defaultValue={view.asked.from} />
+              <Field
+                name="lids"
+                label="Lids at hand"
+                inputMode="numeric"
+                defaultValue={view.asked.lids}
+                placeholder={String(view.lidsInBook)}
+                hint={`The book says ${view.lidsInBook}.`}
+              />
               <Button kind="quiet">Plan with these</Button>
             </form>
           </div>
@@ -129,43 +150,104 @@ export function PlanView({ view, choose, said, refused }: PlanViewProps) {
         </Tray>
       </TrayTable>
       <TrayTable columns="equal">
-        {view.cards.map((c) => (
-          <PlanCard
-            key={c.which}
-            title={c.title}
-            gramsKept={c.facts.keptKg * 1000}
-            gramsLost={c.facts.lostKg * 1000}
-            jars={c.facts.jars.map((j) => ({ label: j.label, count: j.count }))}
-            lidsLeft={c.facts.lidsLeft}
-            minutes={c.facts.minutes}
-            bindingLimit={stopText(c.facts)}
-            gap={c.gap}
-            chosen={c.chosen}
-            action={
-              <form action={choose} className={styles.choose}>
-                <input type="hidden" name="hash" value={view.hash} />
-                <input type="hidden" name="query" value={view.query} />
-                <input type="hidden" name="which" value={c.which} />
-                {c.chosen ? null : <Button kind={c === view.cards[0] ? 'primary' : 'quiet'}>Go by this plan</Button>}
-                {c.shown ? null : (
-                  <LinkButton kind="quiet" href={c.href}>
-                    See it day by day
-                  </LinkButton>
-                )}
-              </form>
-            }
-          >
-            <CardFacts facts={c.facts} gain={c.gain} />
-          </PlanCard>
+        {offered.map((c) => (
+          <Card key={c.which} card={c} view={view} choose={choose} first={c === view.cards[0]} />
         ))}
       </TrayTable>
+      {plain ? (
+        <details>
+          <summary>The plain plan, to compare</summary>
+          <Card card={plain} view={view} choose={choose} first={false} />
+        </details>
+      ) : null}
       <TrayTable columns="one">
+        {view.more.length > 0 ? <WhatWouldHelp more={view.more} tightest={view.tightest} /> : null}
         <Tray title={`Day by day: ${view.shownTitle.charAt(0).toLowerCase()}${view.shownTitle.slice(1)}`}>
           <PlanDays days={view.days} />
         </Tray>
         <HourByHour days={view.days} tracks={view.tracks} />
       </TrayTable>
     </>
+  );
+}
+
+type CardView = PlanViewProps['view']['cards'][number];
+
+function Card({
+  card: c,
+  view,
+  choose,
+  first,
+}: {
+  card: CardView;
+  view: PlanViewProps['view'];
+  choose: FormAction;
+  first: boolean;
+}) {
+  return (
+    <PlanCard
+      title={c.title}
+      gramsKept={c.facts.keptKg * 1000}
+      gramsLost={c.facts.lostKg * 1000}
+      jars={c.facts.jars.map((j) => ({ label: j.label, count: j.count }))}
+      lidsLeft={c.facts.lidsLeft}
+      minutes={c.facts.minutes}
+      bindingLimit={stopText(c.facts) ?? (c.which === 'found' ? view.tightest : null)}
+      gap={c.gap}
+      chosen={c.chosen}
+      action={
+        <form action={choose} className={styles.choose}>
+          <input type="hidden" name="hash" value={view.hash} />
+          <input type="hidden" name="query" value={view.query} />
+          <input type="hidden" name="which" value={c.which} />
+          {c.chosen ? null : <Button kind={first ? 'primary' : 'quiet'}>Go by this plan</Button>}
+          {c.shown ? null : (
+            <LinkButton kind="quiet" href={c.href}>
+              See it day by day
+            </LinkButton>
+          )}
+        </form>
+      }
+    >
+      <CardFacts card={c} />
+    </PlanCard>
+  );
+}
+
+/** What one more of each limit would bring, each planned again. */
+function WhatWouldHelp({ more, tightest }: Pick<PlanViewProps['view'], 'more' | 'tightest'>) {
+  const useless = more.filter((m) => m.gain === 0);
+  const saved = (kg: number) =>
+    kg >= 0.05 ? `, ${kg.toFixed(1)} kg more kept` : kg <= -0.05 ? `, though ${(-kg).toFixed(1)} kg more is lost` : '';
+  return (
+    <Tray title="What would help">
+      <p>
+        {tightest ? (
+          <>
+            The limit is <b>{tightest}</b>.
+          </>
+        ) : (
+          'Planned again, no single one of these brought more.'
+        )}
+      </p>
+      <ul className={styles.facts}>
+        {more
+          .filter((m) => m.gain > 0)
+          .map((m) => (
+            <li key={m.what}>
+              {m.what}: worth about {m.gain.toFixed(1)} more{saved(m.savedKg)}.
+            </li>
+          ))}
+        {useless.length > 0 ? (
+          <li>
+            No more would come of: {useless.map((m) => m.what.charAt(0).toLowerCase() + m.what.slice(1)).join(', ')}.
+          </li>
+        ) : null}
+      </ul>
+      <p className="quiet">
+        Each was planned again with it for a moment, the next three days free to change; more may be in it.
+      </p>
+    </Tray>
   );
 }
 
@@ -202,7 +284,7 @@ function HourByHour({ days, tracks }: Pick<PlanViewProps['view'], 'days' | 'trac
   );
 }
 
-function CardFacts({ facts, gain }: { facts: Facts; gain: number | null }) {
+function CardFacts({ card: { facts, gain, also, supply } }: { card: CardView }) {
   const lost = facts.lost.slice(0, 4).map((l) => `${l.kg.toFixed(2)} kg ${l.name.toLowerCase()}`);
   const more = facts.lost.length - lost.length;
   return (
@@ -221,8 +303,19 @@ function CardFacts({ facts, gain }: { facts: Facts; gain: number | null }) {
       <li>
         After it: {kilograms(facts.sugarLeftKg * 1000)} sugar, room for {Math.floor(facts.shelfFreeL / HALF_PINT_L)}{' '}
         half-pints on the shelf, {Math.floor(facts.freezerFreeL)} L in the freezers
-        {facts.lidsBought > 0 ? `; ${counted(facts.lidsBought, 'lid')} bought` : ''}.
+        {facts.lidsBought > 0 ? `; ${counted(facts.lidsBought, 'lid')} bought` : ''}
+        {facts.spent >= 0.005 ? `; ${facts.spent.toFixed(2)} spent on what is bought` : '; nothing bought'}.
       </li>
+      {supply.length > 0 ? (
+        <li>
+          Will last:{' '}
+          {supply
+            .slice(0, 4)
+            .map((x) => `${x.name.toLowerCase()} ${counted(Math.round(x.weeks), 'week')}`)
+            .join(', ')}
+          {supply.length > 4 ? `, and ${counted(supply.length - 4, 'other line')} longer` : ''}.
+        </li>
+      ) : null}
       {facts.powder.madeG >= 1 || facts.powder.usedG >= 1 ? (
         <li>
           Apple powder: {Math.round(facts.powder.madeG)} g made, {Math.round(facts.powder.usedG)} g used,{' '}
@@ -238,6 +331,7 @@ function CardFacts({ facts, gain }: { facts: Facts; gain: number | null }) {
             : ', no more than the careful rule'}
         , by the starting worths.
       </li>
+      {also.length > 0 ? <li>Of the plans found it also {also.join(' and ')}.</li> : null}
     </ul>
   );
 }

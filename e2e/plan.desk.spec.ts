@@ -21,6 +21,7 @@ test('the plan for the collision weeks is there at once and gets better', async 
   await expect(page.getByRole('heading', { name: /best plan found/i }).first()).toBeVisible();
   await expect(page.getByText(/What stops more/).first()).toBeVisible();
 
+  await page.getByText('The plain plan, to compare').click();
   const worth = async (title: RegExp): Promise<number> => {
     const card = page.locator('article').filter({ has: page.getByRole('heading', { name: title }) });
     return Number(/Worth ([\d.]+)/.exec((await card.first().textContent()) ?? '')?.[1]);

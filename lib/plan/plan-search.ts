@@ -104,7 +104,9 @@ export class PlanSearch {
     if (!this.options.wholeJars) this.offer('by hand', this.options.start ?? greedyPlan(without));
     this.byHand = [
       ...(this.options.start ? [this.options.start] : []),
-      ...greedyPlans(without, this.options.forced?.made ? this.options.forced.recipe : undefined),
+      ...(this.options.start && this.options.fromStart
+        ? []
+        : greedyPlans(without, this.options.forced?.made ? this.options.forced.recipe : undefined)),
     ];
     // Whole jars are the solver's business from the first plan on: by hand they are filled in parts.
     if (!this.options.wholeJars) for (const plan of this.byHand) this.offer('by hand', plan);
@@ -146,6 +148,12 @@ export class PlanSearch {
     if (moves) await this.fixAndOptimise(this.seconds + this.budget);
   }
 
+  /** One move on the batches asked about, all the others held. */
+  improveFocus(focus: (recipe: string, day: number) => boolean): void {
+    const { start } = this.startOf();
+    if (start && !this.cancelled) this.tryMove(focus, start, this.budget, this.budget);
+  }
+
   /** All batches free, from the plan in hand; the only step besides the relaxation that lowers the bound. */
   private solveFreely(seconds: number): void {
     if (this.done) return;
@@ -175,13 +183,18 @@ export class PlanSearch {
     }
   }
 
-  private tryMove(isFree: (recipe: string, day: number) => boolean, start: Float64Array, seconds: number): boolean {
+  private tryMove(
+    isFree: (recipe: string, day: number) => boolean,
+    start: Float64Array,
+    seconds: number,
+    most = MOVE_SECONDS,
+  ): boolean {
     const held = heldBatches(this.model, start, (j) => {
       const { ids, day } = this.model.columns[j]?.ref ?? { ids: [], day: null };
       return isFree(ids[0] ?? '', day ?? -1);
     });
     const nodes = this.options.nodes === undefined ? undefined : MOVE_NODES;
-    const answer = this.run({ ...held, start, ...this.limits(Math.min(MOVE_SECONDS, seconds), nodes) });
+    const answer = this.run({ ...held, start, ...this.limits(Math.min(most, seconds), nodes) });
     this.nodes += answer.nodes;
     return (
       answer.columns !== null &&

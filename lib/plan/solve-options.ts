@@ -16,6 +16,10 @@ export interface SolveOptions extends Omit<BuildOptions, 'futures' | 'firstStage
   moveShare?: number;
   /** A plan to begin with, e.g. the former one. */
   start?: Plan;
+  /** Makes no plans by hand but goes from `start` at once: for small changes to data already searched. */
+  fromStart?: boolean;
+  /** Only these batches may change against `start`; no bound is proven then. */
+  focus?: (recipe: string, day: number) => boolean;
 }
 
 export type PlanStage = 'by hand' | 'amounts' | 'improved' | 'bound';

@@ -19,6 +19,10 @@ export async function solvePlan(
 ): Promise<SolvedPlan> {
   const search = new PlanSearch(await openSolver(), instance, options, hooks);
   search.takeByHand();
+  if (options.focus) {
+    search.improveFocus(options.focus);
+    return search.result();
+  }
   await Promise.resolve();
   search.takeRelaxation();
   search.polishByHand();

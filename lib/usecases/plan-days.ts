@@ -86,7 +86,7 @@ export function planDays(ctx: Context, s: Shown): PlanDayView[] {
     const batches = s.plan.cooked.filter((c) => c.day === day && batchCount(c) > 0);
     const also = alsoOf(s, day);
     if (batches.length === 0 && also.length === 0 && day > 0) return [];
-    const book = daySchedule(s.p, s.plan, day, kitchenDay(ctx, kitchen, { p: s.p, day }));
+    const book = daySchedule(s.p, s.plan, day, kitchenDay(ctx, kitchen, { p: s.p, day, from: s.asked.from }));
     const view = batchesOf(ctx, s, { day, pans });
     return [
       {
@@ -127,10 +127,17 @@ function foodOf(ctx: Context, p: PlanInstance, recipe: string): string {
   return ctx.place.crops.find((c) => c.id === crop)?.foodId ?? '';
 }
 
-function kitchenDay(ctx: Context, kitchen: Kitchen, { p, day }: { p: PlanInstance; day: number }): KitchenDay {
+function kitchenDay(
+  ctx: Context,
+  kitchen: Kitchen,
+  at: { p: PlanInstance; day: number; from: number | null },
+): KitchenDay {
+  const { p, day } = at;
   const d = p.days[day];
   const usual = weekday(addDays(ctx.today, day)) >= WEEKEND_FROM ? OPENS.weekend : OPENS.working;
-  const fromH = day > 0 ? usual : d?.people ? Math.max(usual, quarter(hourOfDay(ctx))) : quarter(hourOfDay(ctx));
+  const now = quarter(hourOfDay(ctx));
+  const today = at.from !== null ? at.from / 60 : d?.people ? Math.max(usual, now) : now;
+  const fromH = day > 0 ? usual : today;
   const people = d?.people ?? [{ id: 'you', hours: d?.active ?? 0 }];
   return {
     fromH: Math.min(23.5, fromH),

@@ -4,6 +4,7 @@ import { type BindingLimit, explainPlan } from '#lib/plan/explain.ts';
 import type { PlanInstance } from '#lib/plan/instance.ts';
 import type { LimitPrice } from '#lib/plan/limit-prices.ts';
 import { batchCount, type Plan } from '#lib/plan/plan.ts';
+import { moneySpent } from '#lib/plan/plan-aims.ts';
 import { wholeJars } from '#lib/plan/whole-jars.ts';
 
 export interface PlanFacts {
@@ -23,6 +24,8 @@ export interface PlanFacts {
   minutes: number;
   lidsLeft: number;
   lidsBought: number;
+  /** Money for what is bought. */
+  spent: number;
   sugarLeftKg: number;
   shelfFreeL: number;
   freezerFreeL: number;
@@ -76,6 +79,7 @@ export function planFacts(p: PlanInstance, plan: Plan, prices: readonly LimitPri
     batches: shown.cooked.reduce((n, c) => n + batchCount(c), 0),
     minutes: tally.handHours.reduce((a, b) => a + b, 0) * 60,
     lidsLeft: Math.max(0, Math.floor(atEnd(tally.stock, 'lid-regular') + 1e-6)),
+    spent: moneySpent(p, shown),
     lidsBought: Math.ceil(bought('lid-regular') - 1e-6),
     sugarLeftKg: atEnd(tally.stock, 'sugar'),
     shelfFreeL: Math.max(0, free('shelf')),

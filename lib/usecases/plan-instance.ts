@@ -17,6 +17,8 @@ export interface PlanAsk extends FruitAsk {
   former?: FormerPlan;
   /** Overrides of today's free hours, as the person says. */
   hoursToday?: number | null;
+  /** Lids counted tonight, in place of what the book says. */
+  lidsToday?: number | null;
   /** Recipes the person does not want this time. */
   without?: readonly string[];
 }
@@ -70,7 +72,9 @@ export async function planInstance(ctx: Context, ask: PlanAsk): Promise<PlanInst
       { id: 'press', name: 'mill and press', count: 1 },
     ],
     jars: jarsOf(ctx, kitchen),
-    materials: supplies(ctx, held, ask.horizon),
+    materials: supplies(ctx, held, ask.horizon).map((m) =>
+      m.id === 'lid-regular' && ask.lidsToday != null ? { ...m, stock: ask.lidsToday } : m,
+    ),
     leftovers: [
       {
         id: 'apple-peel-core',

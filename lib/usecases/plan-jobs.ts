@@ -7,6 +7,7 @@ import { type PlanProgress, planGap } from '#lib/plan/solve-options.ts';
 import type { Context } from './context.ts';
 import type { PlanAsked } from './plan-asked.ts';
 import { type SearchInput, searchPlan } from './plan-search.ts';
+import { shelfMetreLitres } from './plan-stores.ts';
 import { type FoundPlan, keepFound, type Proposal, proposePlan } from './propose-plan.ts';
 import { converse } from './thread-talk.ts';
 
@@ -104,6 +105,7 @@ async function runJob(
     instance: proposal.instance,
     seconds: job.limit,
     start: found ? { plan: found.plan, bound: found.bound } : null,
+    shelfMetreL: shelfMetreLitres(ctx),
     stop: job.stop,
   };
   const proven = found?.bound ?? Number.POSITIVE_INFINITY;

@@ -1,18 +1,28 @@
 /** The plan page: the answer, the plans side by side, and one of them day by day. Reads only. */
 
+import type { HeldLot } from '#lib/ledger/lot.ts';
+import { checkPlan } from '#lib/plan/check-plan.ts';
+import type { MoreOf } from '#lib/plan/one-more.ts';
+import { aimFigure, PLAN_AIMS, type PlanAim, trulyBetter } from '#lib/plan/plan-aims.ts';
 import { loadLots } from '#lib/store/ledger-store.ts';
 import { addDays, shortDate } from '#lib/units/plain-date.ts';
 import type { Context } from './context.ts';
-import { type PlanAsked, planAsked, planHref, planQuery } from './plan-asked.ts';
+import { type PlanAsked, planAsked, planHref, planQuery, timeText } from './plan-asked.ts';
 import { type PlanDayView, type PlanTrackView, planDays, planTracks } from './plan-days.ts';
 import { NOTHING_LOST_KG, type PlanFacts, planFacts } from './plan-facts.ts';
 import { FIRST_SECONDS, type JobReport, jobReport } from './plan-jobs.ts';
-import { HORIZON, type Proposal, planId, proposePlan } from './propose-plan.ts';
+import { type SupplyAfter, supplyAfter } from './plan-supply.ts';
+import { usedInAYear } from './plan-wants.ts';
+import { HORIZON, type Proposal, planId, planOf, proposePlan, type WhichPlan, whichPlan } from './propose-plan.ts';
 import { recipeHere } from './recipes-here.ts';
 
 export interface PlanCardView {
-  which: 'found' | 'by-hand';
+  which: WhichPlan;
   title: string;
+  /** What else it does as well as any: "keeps the most fruit". */
+  also: string[];
+  /** Weeks each line lasts after it, shortest first. */
+  supply: SupplyAfter[];
   facts: Omit<PlanFacts, 'plan' | 'check'>;
   gap: number | null;
   /** Worth above the plain plan, in the place's money; null for the plain plan itself. */
@@ -29,8 +39,19 @@ export interface PlanPageView {
   plan: {
     hash: string;
     query: string;
-    asked: { hours: string; keep: { label: string; href: string }[]; without: { label: string; href: string }[] };
+    asked: {
+      hours: string;
+      from: string;
+      lids: string;
+      keep: { label: string; href: string }[];
+      without: { label: string; href: string }[];
+    };
     usualHoursToday: number;
+    lidsInBook: number;
+    /** What one more of each limit would bring, most first. */
+    more: { what: string; gain: number; savedKg: number }[];
+    /** The limit of which one more brings most, in a word. */
+    tightest: string | null;
     wrong: string | null;
     spoilt: string | null;
     clashes: string[];
@@ -55,10 +76,14 @@ export async function readPlanPage(ctx: Context, typed: Record<string, unknown>)
       sub: 'The plan begins with fruit that was weighed in, or with a crop whose picking time is near.',
       plan: null,
     };
-  const cards = cardsOf(ctx, proposal, { asked, show: typed.show === 'by-hand' ? 'by-hand' : 'found' });
+  const [lots, used] = await Promise.all([loadLots(ctx.db, ctx.place.id), usedInAYear(ctx)]);
+  const show = typed.show === undefined ? 'found' : whichPlan(typed.show);
+  const cards = cardsOf(ctx, proposal, { asked, show, supply: { lots, used } });
+  const more = moreOf(proposal);
   const shown = cards.find((c) => c.shown) ?? (cards[0] as PlanCardView & Pick<PlanFacts, 'plan' | 'check'>);
-  const lots = await loadLots(ctx.db, ctx.place.id, { kinds: ['fruit'] });
-  const lotCodes = new Map(lots.map((l) => [l.id, { code: l.code, grams: l.onHand }]));
+  const lotCodes = new Map(
+    lots.filter((l) => l.kind === 'fruit').map((l) => [l.id, { code: l.code, grams: l.onHand }]),
+  );
   const expectedKg = proposal.instance.lots.filter((l) => l.id.startsWith('expected:')).reduce((n, l) => n + l.kg, 0);
   return {
     answer: answerOf(shown, proposal.found !== null),
@@ -68,6 +93,8 @@ export async function readPlanPage(ctx: Context, typed: Record<string, unknown>)
       query: planQuery(asked),
       asked: {
         hours: asked.hours === null ? '' : String(asked.hours),
+        from: asked.from === null ? '' : timeText(asked.from),
+        lids: asked.lids === null ? '' : String(asked.lids),
         keep: asked.keep.map((k) => ({
           label: `${titleOf(ctx, k.recipe)}, ${shortDate(k.day)}`,
           href: planHref({ ...asked, keep: asked.keep.filter((x) => x !== k) }),
@@ -78,6 +105,11 @@ export async function readPlanPage(ctx: Context, typed: Record<string, unknown>)
         })),
       },
       usualHoursToday: proposal.instance.days[0]?.active ?? 0,
+      lidsInBook: lots
+        .filter((l) => l.item === 'lid-regular' && (l.kind === 'supply' || l.kind === 'lids'))
+        .reduce((n, l) => n + l.onHand, 0),
+      more,
+      tightest: more[0] && more[0].gain >= WORTH_SAYING ? LIMIT_WORD[more[0].of] : null,
       wrong,
       spoilt: proposal.spoilt,
       clashes: clashesOf(ctx, shown.facts),
@@ -106,39 +138,112 @@ export async function readPlanPage(ctx: Context, typed: Record<string, unknown>)
 
 const titleOf = (ctx: Context, recipe: string): string => recipeHere(ctx.place, recipe)?.title ?? recipe;
 
-function cardsOf(ctx: Context, p: Proposal, o: { asked: PlanAsked; show: 'found' | 'by-hand' }) {
+const TITLE: Readonly<Record<WhichPlan, string>> = {
+  found: 'The best plan found',
+  'most-kept': 'Keep the most fruit',
+  'least-time': 'Least time in the kitchen',
+  'least-bought': 'Fewest things bought',
+  'by-hand': 'A careful person’s rule',
+};
+const ALSO: Readonly<Record<PlanAim, string>> = {
+  'most-kept': 'keeps the most fruit',
+  'least-time': 'takes the least time',
+  'least-bought': 'buys the least',
+};
+
+interface CardAsk {
+  asked: PlanAsked;
+  show: WhichPlan;
+  supply: { lots: readonly HeldLot[]; used: ReadonlyMap<string, number> };
+}
+
+/** The best found first, then the plans that truly do better in something else; the careful person's last. */
+function cardsOf(ctx: Context, p: Proposal, o: CardAsk) {
   const byHandWorth = p.byHand.check.worth.total;
   const bound = p.found?.bound ?? null;
-  const isChosen = (which: 'found' | 'by-hand') => p.chosen?.id === planId(ctx.place.id, p.hash, which);
-  const card = (which: 'found' | 'by-hand', made: { plan: Parameters<typeof planFacts>[1]; gap: number | null }) => {
-    const { plan, check, ...facts } = planFacts(p.instance, made.plan, p.found?.prices ?? []);
+  const { differing, also } = aimsOf(p);
+  const list: WhichPlan[] = p.found ? ['found', ...differing, 'by-hand'] : ['by-hand'];
+  const show = list.includes(o.show) ? o.show : list[0];
+  return list.map((which) => {
+    const made = planOf(p, which) as Parameters<typeof planFacts>[1];
+    const { plan, check, ...facts } = planFacts(p.instance, made, p.found?.prices ?? []);
     const href = planHref(o.asked);
     return {
       which,
-      title: which === 'found' ? 'The best plan found' : 'A careful person’s rule',
+      title: TITLE[which],
+      also: which === 'found' ? also : [],
+      supply: supplyAfter(p.instance, plan, o.supply),
       facts,
       plan,
       check,
-      gap: made.gap,
-      gain: which === 'found' ? facts.worth - byHandWorth : null,
-      chosen: isChosen(which),
-      shown: which === (p.found ? o.show : 'by-hand'),
-      href: which === 'found' ? href : `${href}${href.includes('?') ? '&' : '?'}show=by-hand`,
+      gap:
+        which === 'found'
+          ? (p.found?.gap ?? null)
+          : bound === null
+            ? null
+            : Math.max(0, bound - facts.worth) / Math.max(1, Math.abs(facts.worth)),
+      gain: which === 'by-hand' ? null : facts.worth - byHandWorth,
+      chosen: p.chosen?.id === planId(ctx.place.id, p.hash, which),
+      shown: which === show,
+      href: which === 'found' ? href : `${href}${href.includes('?') ? '&' : '?'}show=${which}`,
     };
-  };
-  const byHand = card('by-hand', {
-    plan: p.byHand.plan,
-    gap: bound === null ? null : Math.max(0, bound - byHandWorth) / Math.max(1, Math.abs(byHandWorth)),
   });
-  return p.found ? [card('found', { plan: p.found.plan, gap: p.found.gap }), byHand] : [byHand];
 }
+
+/** Which aims have a plan that does truly better in them than the best plan found; the others it meets itself. */
+function aimsOf(p: Proposal): { differing: PlanAim[]; also: string[] } {
+  const { found } = p;
+  if (!found) return { differing: [], also: [] };
+  const better = (aim: PlanAim): boolean => {
+    const plan = planOf(p, aim);
+    if (!plan) return false;
+    const figure = aimFigure(p.instance, aim, { plan, check: checkPlan(p.instance, plan) });
+    return trulyBetter(figure, aimFigure(p.instance, aim, found));
+  };
+  const searched = PLAN_AIMS.filter((aim) => planOf(p, aim) !== null);
+  return {
+    differing: searched.filter(better),
+    also: searched.filter((aim) => !better(aim)).map((aim) => ALSO[aim]),
+  };
+}
+
+const MORE_WORD: Readonly<Record<MoreOf, string>> = {
+  hour: 'One more hour today',
+  burner: 'One more burner',
+  lids: 'A dozen more lids',
+  shelf: 'A metre more of shelf',
+};
+const LIMIT_WORD: Readonly<Record<MoreOf, string>> = {
+  hour: 'hours today',
+  burner: 'burners',
+  lids: 'lids',
+  shelf: 'room on the shelf',
+};
+/** Less than this the search itself may bring or miss. */
+const WORTH_SAYING = 0.5;
+
+const moreOf = (p: Proposal) =>
+  [...(p.found?.more ?? [])]
+    .sort((a, b) => b.gain - a.gain)
+    .map((m) => ({
+      of: m.what,
+      what: MORE_WORD[m.what],
+      gain: m.gain >= WORTH_SAYING ? m.gain : 0,
+      savedKg: m.savedKg,
+    }));
 
 const kg = (x: number): string => x.toFixed(1);
 
 function answerOf(c: PlanCardView, searched: boolean): string {
   const { facts } = c;
   const who =
-    c.which === 'found' ? 'The best plan found keeps' : searched ? 'The plain plan keeps' : 'A plain plan keeps';
+    c.which === 'found'
+      ? 'The best plan found keeps'
+      : c.which !== 'by-hand'
+        ? `“${c.title}” keeps`
+        : searched
+          ? 'The plain plan keeps'
+          : 'A plain plan keeps';
   const stop = facts.limit
     ? `; ${facts.limit.words} ${facts.limit.words.endsWith('s') ? 'stop' : 'stops'} more`
     : facts.early

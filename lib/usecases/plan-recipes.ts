@@ -163,7 +163,8 @@ export function planRecipe(
       name: recipe.title,
       product: recipe.id,
       fruit: of.map((c) => ({ crop: c.id, grades: recipe.grades })),
-      softMax: recipe.kind === 'jam' || recipe.kind === 'jelly' ? 0.5 : 1,
+      // A jelly of nothing but soft fruit stays runny; a jam whose recipe takes soft fruit may be all of it. Common practice.
+      softMax: recipe.kind === 'jelly' ? 0.5 : 1,
       yieldPerKg: litres,
       ...(sugar > 0 ? { sugar } : {}),
       ...(needs.length > 0 ? { needs } : {}),

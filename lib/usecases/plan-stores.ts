@@ -113,6 +113,14 @@ export function supplies(ctx: Context, held: readonly HeldLot[], horizon: number
   ];
 }
 
+/** Litres of room a metre of the place's shelf holds, in half-pints' room. */
+export function shelfMetreLitres(ctx: Context): number {
+  const room = ctx.place.rooms.find((r) => r.kind === 'shelf');
+  const half = ctx.place.jarKinds.find((k) => k.code === 'HP');
+  const metre = { widthMm: 1000, depthMm: room?.depthMm ?? 320, clearMm: room?.clearMm ?? 230 };
+  return half ? shelfHolds(metre, half) * PER_HALF_PINT_L : 0;
+}
+
 /** Free litres by place: shelves in half-pints' room, cold boxes by their usable share less what stands in them. */
 export function storageOf(ctx: Context, held: readonly HeldLot[], horizon: number): PlanInstance['storage'] {
   const kinds = new Map(ctx.place.jarKinds.map((k) => [k.code, k]));

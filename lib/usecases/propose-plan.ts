@@ -8,7 +8,9 @@ import type { GreedyRule } from '#lib/plan/greedy/greedy-state.ts';
 import { greedyPlan } from '#lib/plan/greedy-plan.ts';
 import type { FormerPlan, PlanInstance } from '#lib/plan/instance.ts';
 import type { LimitPrice } from '#lib/plan/limit-prices.ts';
+import type { OneMore } from '#lib/plan/one-more.ts';
 import type { Plan } from '#lib/plan/plan.ts';
+import { PLAN_AIMS, type PlanAim } from '#lib/plan/plan-aims.ts';
 import { choosePlan, loadPlan, planInForce, type StoredPlan, savePlan } from '#lib/store/plan-store.ts';
 import { addDays, daysBetween, type PlainDate } from '#lib/units/plain-date.ts';
 import type { Context } from './context.ts';
@@ -24,7 +26,7 @@ const CHANGE_WEIGHT = 1;
 /** What perishes first goes first, then what pays best per hour; the stall, which has had its share, comes after the pan. */
 const CAREFUL_RULE: GreedyRule = { urgentFirst: true, leastNet: 1, perHour: true, sellFirst: false };
 /** Changes whenever equal data would be planned otherwise. */
-const PLAN_VERSION = 'plan-1';
+const PLAN_VERSION = 'plan-2';
 
 /** What is kept of a search. */
 export interface FoundPlan {
@@ -38,7 +40,17 @@ export interface FoundPlan {
   seed: number;
   solver: string;
   prices: readonly LimitPrice[];
+  /** Plans that look for something else than worth. */
+  aims?: readonly { aim: PlanAim; plan: Plan }[];
+  /** What one more of a limit would bring, planned again with it. */
+  more?: readonly OneMore[];
 }
+
+export type WhichPlan = 'found' | 'by-hand' | PlanAim;
+
+/** What a page or a form names; the careful person's plan where it names none. */
+export const whichPlan = (typed: unknown): WhichPlan =>
+  (['found', ...PLAN_AIMS] as const).find((w) => w === typed) ?? 'by-hand';
 
 export interface Proposal {
   instance: PlanInstance;
@@ -53,8 +65,7 @@ export interface Proposal {
   chosen: { id: string; day: PlainDate; createdAt: string } | null;
 }
 
-export const planId = (placeId: string, hash: string, which: 'found' | 'by-hand'): string =>
-  `${placeId}:plan:${hash}:${which}`;
+export const planId = (placeId: string, hash: string, which: WhichPlan): string => `${placeId}:plan:${hash}:${which}`;
 
 /** Null where there is no fruit, neither there nor coming. */
 export async function proposePlan(ctx: Context, asked: PlanAsked): Promise<Proposal | null> {
@@ -83,7 +94,8 @@ export const planHash = (instance: PlanInstance): string =>
 export function checkedFind(instance: PlanInstance, found: FoundPlan | null): Pick<Proposal, 'found' | 'spoilt'> {
   if (!found) return { found: null, spoilt: null };
   const check = checkPlan(instance, found.plan);
-  if (check.consistent) return { found: { ...found, check }, spoilt: null };
+  const aims = (found.aims ?? []).filter((a) => checkPlan(instance, a.plan).consistent);
+  if (check.consistent) return { found: { ...found, aims, check }, spoilt: null };
   const first = check.breaches.find((b) => !b.priced);
   return {
     found: null,
@@ -101,6 +113,7 @@ async function instanceOf(ctx: Context, asked: PlanAsked, chosen: StoredPlan | n
     pins,
     without: asked.without,
     hoursToday: asked.hours,
+    lidsToday: asked.lids,
     ...(former ? { former } : {}),
   });
 }
@@ -154,30 +167,42 @@ const storedOf = (
 export async function chooseProposal(
   ctx: Context,
   asked: PlanAsked,
-  shown: { hash: string; which: 'found' | 'by-hand' },
+  shown: { hash: string; which: WhichPlan },
 ): Promise<{ said: string } | { refused: string }> {
   const p = await proposePlan(ctx, asked);
   if (!p || p.hash !== shown.hash)
     return { refused: 'Fruit, stores or hours have changed since this plan was shown. Look at the new one first.' };
   const id = planId(ctx.place.id, p.hash, shown.which);
-  if (shown.which === 'found' && !p.found) return { refused: 'That plan is not kept any more.' };
-  const worth = p.byHand.check.worth.total;
-  const byHand: FoundPlan = {
-    plan: p.byHand.plan,
-    worth,
-    bound: null,
-    gap: null,
-    status: 'by hand',
-    seconds: 0,
-    nodes: 0,
-    seed: 0,
-    solver: 'by hand',
-    prices: [],
-  };
+  const plan = planOf(p, shown.which);
+  if (!plan) return { refused: 'That plan is not kept any more.' };
   await ctx.db.$transaction(async (tx) => {
-    if (shown.which === 'by-hand')
-      await savePlan(tx, ctx.place.id, storedOf(ctx, { ...p, asked }, { id, chosen: true, found: byHand }));
+    if (shown.which !== 'found')
+      await savePlan(
+        tx,
+        ctx.place.id,
+        storedOf(ctx, { ...p, asked }, { id, chosen: true, found: withoutSearch(p, shown.which, plan) }),
+      );
     await choosePlan(tx, ctx.place.id, id);
   });
   return { said: 'This is the plan to go by now.' };
 }
+
+/** The plan of a card; null when it is not kept. */
+export const planOf = (p: Pick<Proposal, 'byHand' | 'found'>, which: WhichPlan): Plan | null => {
+  if (which === 'by-hand') return p.byHand.plan;
+  if (which === 'found') return p.found?.plan ?? null;
+  return p.found?.aims?.find((a) => a.aim === which)?.plan ?? null;
+};
+
+const withoutSearch = (p: Proposal, which: WhichPlan, plan: Plan): FoundPlan => ({
+  plan,
+  worth: checkPlan(p.instance, plan).worth.total,
+  bound: p.found?.bound ?? null,
+  gap: null,
+  status: which === 'by-hand' ? 'by hand' : which,
+  seconds: 0,
+  nodes: 0,
+  seed: p.found?.seed ?? 0,
+  solver: which === 'by-hand' ? 'by hand' : (p.found?.solver ?? ''),
+  prices: [],
+});

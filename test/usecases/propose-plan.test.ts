@@ -5,7 +5,7 @@ import { loadPlan } from '#lib/store/plan-store.ts';
 import { addDays, plainDate } from '#lib/units/plain-date.ts';
 import { openContext } from '#lib/usecases/context.ts';
 import { openDemo } from '#lib/usecases/open-demo.ts';
-import { NOTHING_ASKED, planAsked, planQuery } from '#lib/usecases/plan-asked.ts';
+import { askedOfQuery, NOTHING_ASKED, planAsked, planQuery } from '#lib/usecases/plan-asked.ts';
 import { lotsOfPans } from '#lib/usecases/plan-draws.ts';
 import { planFacts } from '#lib/usecases/plan-facts.ts';
 import { jobReport, startSearch, stopSearch } from '#lib/usecases/plan-jobs.ts';
@@ -166,23 +166,23 @@ describe('what a person asks of the plan', () => {
   it('is one address however it is put', () => {
     const { asked } = planAsked({
       hours: '2,5',
+      from: '20:30',
+      lids: '9',
       keep: ['plum-jam@2025-09-02*1', 'nonsense'],
       without: ['apple-butter', 'apple-butter'],
     });
     assert.deepEqual(asked, {
       hours: 2.5,
+      from: 1230,
+      lids: 9,
       keep: [{ recipe: 'plum-jam', day: '2025-09-02', batches: 1 }],
       without: ['apple-butter'],
     });
-    const again = new URLSearchParams(planQuery(asked));
-    assert.deepEqual(
-      planAsked({ hours: again.get('hours'), keep: again.getAll('keep'), without: again.getAll('without') }).asked,
-      asked,
-    );
+    assert.deepEqual(askedOfQuery(planQuery(asked)), asked);
   });
   it('names hours out of range and plans by the week instead', () => {
-    const { asked, wrong } = planAsked({ hours: '30' });
-    assert.equal(asked.hours, null);
-    assert.match(wrong ?? '', /0 to 24/);
+    const { asked, wrong } = planAsked({ hours: '30', from: '25:00', lids: '2.5' });
+    assert.deepEqual([asked.hours, asked.from, asked.lids], [null, null, null]);
+    assert.match(wrong ?? '', /0 to 24.*20:30.*whole number/);
   });
 });

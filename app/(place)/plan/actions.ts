@@ -1,20 +1,15 @@
 'use server';
 import { revalidatePath } from 'next/cache';
 import { redirect } from 'next/navigation';
-import { planAsked, planHref } from '#lib/usecases/plan-asked.ts';
-import { chooseProposal } from '#lib/usecases/propose-plan.ts';
+import { askedOfQuery, planHref } from '#lib/usecases/plan-asked.ts';
+import { chooseProposal, whichPlan } from '#lib/usecases/propose-plan.ts';
 import { placeContext } from '../../place-context.ts';
 
 /** "Go by this plan": one tap. */
 export async function choose(data: FormData): Promise<void> {
   const context = await placeContext();
-  const query = new URLSearchParams(String(data.get('query') ?? ''));
-  const { asked } = planAsked({
-    hours: query.get('hours') ?? '',
-    keep: query.getAll('keep'),
-    without: query.getAll('without'),
-  });
-  const which = data.get('which') === 'found' ? 'found' : 'by-hand';
+  const asked = askedOfQuery(String(data.get('query') ?? ''));
+  const which = whichPlan(data.get('which'));
   const done = await chooseProposal(context, asked, { hash: String(data.get('hash') ?? ''), which });
   revalidatePath('/', 'layout');
   const back = planHref(asked);

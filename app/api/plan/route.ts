@@ -1,4 +1,4 @@
-import { planAsked, planHref } from '#lib/usecases/plan-asked.ts';
+import { askedOfQuery, planHref } from '#lib/usecases/plan-asked.ts';
 import { FIRST_SECONDS, jobReport, startSearch } from '#lib/usecases/plan-jobs.ts';
 import { currentContext } from '../../place-context.ts';
 
@@ -7,12 +7,7 @@ export async function POST(request: Request): Promise<Response> {
   const context = await currentContext();
   if (!context) return Response.json({ error: 'no place is open' }, { status: 409 });
   const form = await request.formData().catch(() => new FormData());
-  const query = new URLSearchParams(String(form.get('query') ?? ''));
-  const { asked } = planAsked({
-    hours: query.get('hours') ?? '',
-    keep: query.getAll('keep'),
-    without: query.getAll('without'),
-  });
+  const asked = askedOfQuery(String(form.get('query') ?? ''));
   const job = await startSearch(context, asked, Number(form.get('seconds')) || FIRST_SECONDS);
   // Without a script the form's answer is a page: the plan again, with the search under way.
   if (request.headers.get('accept')?.includes('text/html'))
