@@ -50,10 +50,7 @@ export function DayMover({ today, quickDays, action, firstDay, lastDay, note }: 
           required
         />
         <label htmlFor="day-mover-time">at</label>
-        <select id="day-mover-time" name="time" defaultValue="07:30">
-          <option value="07:30">07:30</option>
-          <option value="18:00">18:00</option>
-        </select>
+        <input id="day-mover-time" type="time" name="time" defaultValue="07:30" required />
         <Button kind="quiet">Go to it</Button>
       </form>
     </div>

@@ -15,8 +15,8 @@ export interface Context {
   enteredAt: Date;
 }
 
-/** The demo's clock begins at this time of its day when the day is moved, and runs on from there. */
-export const DEMO_TIMES = ['07:30', '18:00'] as const;
+/** The demo's clock begins here, or at the time asked for, when its day is moved, and runs on from there. */
+export const DEMO_MORNING = '07:30';
 
 /** The context of a place at an instant, or null when there is no such place. */
 export async function openContext(db: Db, placeId: string, instant: Date): Promise<Context | null> {
@@ -28,7 +28,7 @@ export async function openContext(db: Db, placeId: string, instant: Date): Promi
 
 /** On the demo's day: the time it was set to and what has gone by since, never past the end of that day. */
 function demoNow(place: Place, day: PlainDate, instant: Date): Date {
-  const { time, setAt } = place.settings.clock ?? { time: DEMO_TIMES[0], setAt: instant.toISOString() };
+  const { time, setAt } = place.settings.clock ?? { time: DEMO_MORNING, setAt: instant.toISOString() };
   const started = instantInZone(day, time, place.timeZone).getTime();
   const lastMinute = instantInZone(day, '23:59', place.timeZone).getTime();
   return new Date(Math.min(lastMinute, started + Math.max(0, instant.getTime() - Date.parse(setAt))));

@@ -12,7 +12,7 @@ import { loadLots, piecesOf, writeEntries } from '#lib/store/ledger-store.ts';
 import type { Planting } from '#lib/store/place.ts';
 import { createPlace, lockPlace, type NewPlace, removePlace, setPlaceDay } from '#lib/store/place-store.ts';
 import { type PlainDate, plainDate } from '#lib/units/plain-date.ts';
-import { DEMO_TIMES } from './context.ts';
+import { DEMO_MORNING } from './context.ts';
 
 export const DEMO_PLACE = 'wrenlatch';
 export const DEMO_FIRST_DAY = plainDate(WRENLATCH.firstDay);
@@ -22,7 +22,7 @@ export const DEMO_OPENING_DAY = plainDate(WRENLATCH.openingDay);
 const TRANSACTION = { timeout: 120_000, maxWait: 30_000 };
 
 /** Opens the demo at a day with everything that happened before it; what was there of the demo is taken away first. */
-export async function openDemo(db: Db, day: PlainDate, enteredAt: Date, time: string = DEMO_TIMES[0]): Promise<void> {
+export async function openDemo(db: Db, day: PlainDate, enteredAt: Date, time: string = DEMO_MORNING): Promise<void> {
   const state = freshState();
   playOpening(state, DEMO_FIRST_DAY);
   playSeason(state, DEMO_FIRST_DAY, day);
@@ -43,7 +43,7 @@ export async function moveDemoDay(
   from: PlainDate,
   to: PlainDate,
   enteredAt: Date,
-  time: string = DEMO_TIMES[0],
+  time: string = DEMO_MORNING,
 ): Promise<void> {
   if (to < from) return openDemo(db, to, enteredAt, time);
   await db.$transaction(async (tx) => {
