@@ -30,6 +30,7 @@ export type TodayTraysProps = {
     remains: { kinds: number; grams: number };
     cullG: number;
     due: readonly { href: string; text: string; late: boolean }[];
+    feed: string;
     minutesFree: number;
     lids: number;
     sugarG: number;
@@ -92,7 +93,7 @@ export function TodayTrays({ view }: TodayTraysProps) {
       <div className={styles.side}>
         <Tray title="Waiting for you">
           {view.due.length === 0 ? (
-            <p className={styles.none}>No batch is on the stove or cooling.</p>
+            <p className={styles.none}>Nothing is on the stove, cooling or due.</p>
           ) : (
             <ul className={styles.due}>
               {view.due.map((d) => (
@@ -102,6 +103,9 @@ export function TodayTrays({ view }: TodayTraysProps) {
               ))}
             </ul>
           )}
+          <p className={styles.more}>
+            <a href={view.feed}>As a calendar to subscribe to</a>
+          </p>
         </Tray>
         <Tray title="To work with today">
           <dl className={styles.means}>

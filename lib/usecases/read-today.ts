@@ -6,9 +6,11 @@ import { loadBatches } from '#lib/store/batch-store.ts';
 import { loadLots } from '#lib/store/ledger-store.ts';
 import type { StoreRoom } from '#lib/store/place.ts';
 import { timeLeft } from '#lib/units/format.ts';
-import { dayInZone, shortDate } from '#lib/units/plain-date.ts';
+import { dayInZone, type PlainDate, shortDate } from '#lib/units/plain-date.ts';
 import type { Context } from './context.ts';
+import { type Due, dueList } from './due-list.ts';
 import { freshLifeKnown } from './fresh-life-known.ts';
+import { localClock } from './local-clock.ts';
 import { wouldTake } from './would-take.ts';
 
 export interface TurningLot {
@@ -43,6 +45,8 @@ export interface TodayView {
   totalG: number;
   cullG: number;
   due: { href: string; text: string; late: boolean }[];
+  /** The same as a calendar to subscribe to. */
+  feed: string;
   minutesFree: number;
   lids: number;
   sugarG: number;
@@ -64,10 +68,11 @@ export function lotClock(ctx: Context, lot: HeldLot): ReturnType<typeof hoursLef
 }
 
 export async function readToday(ctx: Context): Promise<TodayView> {
-  const [fruit, supplies, batches] = await Promise.all([
+  const [fruit, supplies, batches, clocks] = await Promise.all([
     loadLots(ctx.db, ctx.place.id, { kinds: ['fruit'] }),
     loadLots(ctx.db, ctx.place.id, { kinds: ['supply', 'lids'] }),
     loadBatches(ctx.db, ctx.place.id, { states: ['cooking', 'filled', 'cooling'] }),
+    dueList(ctx),
   ]);
   const good = fruit.filter((l) => l.grade !== 'cull');
   const all = grouped(ctx, good).sort((a, b) => a.hours - b.hours);
@@ -88,7 +93,8 @@ export async function readToday(ctx: Context): Promise<TodayView> {
     totalG: sum(fresh),
     remains: { kinds: new Set(remains.map((r) => r.name)).size, grams: sum(remains) },
     cullG: fruit.filter((l) => l.grade === 'cull').reduce((g, l) => g + l.onHand, 0),
-    due: batches.map((b) => dueOf(ctx, b)),
+    due: [...batches.map((b) => dueOf(ctx, b)), ...soonDue(ctx, clocks)],
+    feed: `/api/due?${new URLSearchParams({ place: ctx.place.id })}`,
     minutesFree: weekdayMinutes.reduce((a, b) => a + b, 0),
     lids: onHand('lid-regular'),
     sugarG: onHand('sugar'),
@@ -154,6 +160,28 @@ function deadlineText(ctx: Context, hours: number, end: Date): string {
     minute: '2-digit',
   }).format(end);
   return hours <= 48 ? `by ${time} ${shortDate(day)}` : `by ${shortDate(day)}`;
+}
+
+/** What the other clocks ask for by tomorrow; seals stand with their batch. */
+function soonDue(ctx: Context, clocks: readonly Due[]): TodayView['due'] {
+  const tomorrow = ctx.now.getTime() + 24 * 3_600_000;
+  return clocks
+    .filter((d) => !d.id.endsWith('-seal'))
+    .filter(({ when }) => ('day' in when ? when.day <= ctx.today : when.at.getTime() <= tomorrow))
+    .map(({ href, what, when }) => {
+      if ('day' in when)
+        return {
+          href,
+          text: `${what}: ${when.day < ctx.today ? `since ${shortDate(when.day)}` : 'today'}`,
+          late: when.day < ctx.today,
+        };
+      const { day, time } = localClock(when.at.toISOString(), ctx.place.timeZone);
+      return {
+        href,
+        text: `${what}: ${day === ctx.today ? time : `${shortDate(day as PlainDate)}, ${time}`}`,
+        late: when.until < ctx.now,
+      };
+    });
 }
 
 /** What a batch on the go asks for next. */

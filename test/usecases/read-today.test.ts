@@ -94,7 +94,7 @@ describe('the sheet from what was typed', () => {
   it('refuses in the same place what cannot be', async () => {
     const ctx = await weighedIn(await open());
     expect(refusalOf(await readSheet(ctx, { ...typed, recipe: 'no-such-jam' }))).toBe(
-      '"no-such-jam" is not in the book',
+      '"no-such-jam" is not a recipe of this place',
     );
     expect(refusalOf(await readSheet(ctx, { ...typed, lot: [] }))).toBe('choose the fruit first');
     expect(refusalOf(await readSheet(ctx, { ...typed, water: '212' }))).toContain('it must lie between 80 and 103');

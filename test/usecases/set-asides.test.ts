@@ -10,8 +10,10 @@ import { loadLots, lotOfCode, movementsOf, rebuildBalances } from '#lib/store/le
 import { addDays, type PlainDate } from '#lib/units/plain-date.ts';
 import type { Context } from '#lib/usecases/context.ts';
 import { dryingOf } from '#lib/usecases/drying-of.ts';
+import { dueList } from '#lib/usecases/due-list.ts';
 import { pressed } from '#lib/usecases/press-view.ts';
 import { readSetAside } from '#lib/usecases/read-set-asides.ts';
+import { readToday } from '#lib/usecases/read-today.ts';
 import { recordHarvest } from '#lib/usecases/record-harvest.ts';
 import { endConditioning, shakeJar, startDrying, takeWayOut, weighDrying } from '#lib/usecases/set-aside-acts.ts';
 import { cutForDrying, pressFruit } from '#lib/usecases/set-aside-makes.ts';
@@ -166,6 +168,25 @@ describe('set-asides', () => {
     expect(refusalOf(await takeWayOut(ctx, { ...way, id: 'way-act-3', way: 'hens' }))).toMatch(/nothing is left/);
     expect(await rebuildBalances(db, ctx.place.id)).toEqual([]);
     expect(await readSetAside(ctx, 'S-00000-XXX-1')).toBeNull();
+  });
+
+  it('stand on the list of what is due: on the trays, then each day in the jar', async () => {
+    const db = await demo();
+    const { rings } = await ringsOnTrays(db);
+    const due = async (ctx: Context) => (await dueList(ctx)).filter((d) => d.what.includes(rings));
+    const [trays] = await due(await at(db, 0, '08:00'));
+    expect(trays?.what).toBe(`Weigh the trays: Peeled apple rings ${rings}`);
+    expect(trays && 'at' in trays.when && trays.when.until > trays.when.at).toBe(true);
+    doneOf(await weighDrying(await at(db, 0, '22:00'), { id: 'weigh-act-8', code: rings, grams: 1170, out: true }));
+    expect((await due(await at(db, 0, '22:30'))).map((d) => 'day' in d.when && d.when.day)).toEqual(
+      [19, 20, 21, 22, 23, 24, 25].map((d) => `2025-10-${d}`),
+    );
+    const day2 = await at(db, 2, '07:30');
+    doneOf(await shakeJar(day2, { id: 'shake-act-3', code: rings, drops: false }));
+    expect(await due(day2)).toHaveLength(5);
+    expect((await readToday(await at(db, 3, '07:30'))).due.map((d) => d.text)).toContain(
+      `Shake the jar: Peeled apple rings ${rings}: today`,
+    );
   });
 
   it('are predicted sooner and more narrowly with each weighing', async () => {

@@ -1,0 +1,99 @@
+/**
+ * What the house's clocks ask for: seals to try, a set to judge, a conditioning jar to shake, what in the fridge comes to its day,
+ * a load on the trays. Seals at 12 h and locked at 24 h; a set at 48 h, 14 days for plum kinds (needs of the trade; USDA and extension
+ * texts on seals and on slow sets).
+ */
+import type { BatchRecord } from '#lib/ledger/batch-record.ts';
+import type { HeldLot } from '#lib/ledger/lot.ts';
+import { CONDITIONING } from '#lib/reference/dried-storage.ts';
+import { loadBatches } from '#lib/store/batch-store.ts';
+import { loadLots } from '#lib/store/ledger-store.ts';
+import { addDays, type PlainDate } from '#lib/units/plain-date.ts';
+import { SEAL_HOURS } from './batch-flow.ts';
+import type { Context } from './context.ts';
+import { dryingDetails, dryingOf } from './drying-of.ts';
+import { recipeHere } from './recipes-here.ts';
+import { conditioningOf } from './set-aside-acts.ts';
+
+export type DueWhen = { at: Date; until: Date } | { day: PlainDate };
+
+export interface Due {
+  /** Stays the same while the thing does, so that a calendar moves it instead of doubling it. */
+  id: string;
+  what: string;
+  when: DueWhen;
+  href: string;
+}
+
+const HOUR_MS = 3_600_000;
+const SLOW_SETTERS: readonly string[] = ['plum-european', 'plum-japanese', 'damson', 'greengage', 'mirabelle'];
+const SET_HOURS = 48;
+const SLOW_SET_DAYS = 14;
+const SETS: readonly string[] = ['jam', 'jelly', 'preserve', 'conserve', 'marmalade'];
+
+/** Soonest first. */
+export async function dueList(ctx: Context): Promise<Due[]> {
+  const [batches, lots] = await Promise.all([
+    loadBatches(ctx.db, ctx.place.id, { states: ['cooling', 'jarred'], take: 60 }),
+    loadLots(ctx.db, ctx.place.id, { kinds: ['set-aside', 'cold-jars'] }),
+  ]);
+  const all = [
+    ...batches.flatMap((b) => [...sealDue(b), ...setDue(ctx, b)]),
+    ...lots.flatMap((l) => [...dryingDue(l), ...conditioningDue(ctx, l), ...fridgeDue(ctx, l)]),
+  ];
+  return all.sort((a, b) => orderOf(a).localeCompare(orderOf(b)) || a.id.localeCompare(b.id));
+}
+
+const orderOf = ({ when }: Due): string => ('day' in when ? `${when.day}T00:00` : when.at.toISOString());
+
+function sealDue(b: BatchRecord): Due[] {
+  if (b.state !== 'cooling' || !b.outAt) return [];
+  const out = Date.parse(b.outAt);
+  const when = { at: new Date(out + SEAL_HOURS.due * HOUR_MS), until: new Date(out + SEAL_HOURS.locked * HOUR_MS) };
+  return [{ id: `${b.id}-seal`, what: `Try the seals of ${b.label} ${b.code}`, when, href: `/batches/${b.code}` }];
+}
+
+/** While the set may still be judged: until a week after its day. */
+function setDue(ctx: Context, b: BatchRecord): Due[] {
+  const recipe = recipeHere(ctx.place, b.recipeId);
+  if (!b.outAt || b.formulaVersion === 'season' || !recipe || !SETS.includes(recipe.kind)) return [];
+  const slow = recipe.fruits.some((p) => p.foodIds.some((f) => SLOW_SETTERS.includes(f)));
+  const at = new Date(Date.parse(b.outAt) + (slow ? SLOW_SET_DAYS * 24 : SET_HOURS) * HOUR_MS);
+  const until = new Date(at.getTime() + HOUR_MS);
+  if (ctx.now.getTime() > at.getTime() + 7 * 24 * HOUR_MS) return [];
+  return [
+    { id: `${b.id}-set`, what: `Has it set? ${b.label} ${b.code}`, when: { at, until }, href: `/batches/${b.code}` },
+  ];
+}
+
+function dryingDue(l: HeldLot): Due[] {
+  const drying = dryingOf(l);
+  const started = dryingDetails(l)?.startedAt;
+  if (!drying || !started) return [];
+  const at = (hours: number) => new Date(Date.parse(started) + hours * HOUR_MS);
+  const when = { at: at(drying.end.p10), until: at(drying.end.p90) };
+  return [{ id: `${l.id}-dry`, what: `Weigh the trays: ${l.label} ${l.code}`, when, href: `/set-asides/${l.code}` }];
+}
+
+function conditioningDue(ctx: Context, l: HeldLot): Due[] {
+  const jar = conditioningOf(l);
+  if (!jar) return [];
+  const days = Array.from({ length: CONDITIONING.days }, (_, i) => addDays(jar.since, i + 1));
+  return days
+    .filter((day) => day >= ctx.today && !jar.shaken.includes(day))
+    .map((day) => ({
+      id: `${l.id}-shake-${day}`,
+      what: `Shake the jar: ${l.label} ${l.code}`,
+      when: { day },
+      href: `/set-asides/${l.code}`,
+    }));
+}
+
+/** What stands in the fridge comes to its day within two weeks, or is past it. */
+function fridgeDue(ctx: Context, l: HeldLot): Due[] {
+  const room = ctx.place.rooms.find((r) => r.id === l.roomId);
+  if (room?.kind !== 'fridge' || !l.bestBefore || l.bestBefore > addDays(ctx.today, 14)) return [];
+  return [
+    { id: `${l.id}-use`, what: `Use up ${l.label} ${l.code}`, when: { day: l.bestBefore }, href: `/trace/${l.code}` },
+  ];
+}
