@@ -3,7 +3,7 @@ import type { HeldLot } from '#lib/ledger/lot.ts';
 import { CONDITIONING, PASTEURISE } from '#lib/reference/dried-storage.ts';
 import { setAsideMaterial } from '#lib/reference/set-aside-materials.ts';
 import { loadLots, lotOfCode } from '#lib/store/ledger-store.ts';
-import { daysBetween, type PlainDate } from '#lib/units/plain-date.ts';
+import { daysBetween, type PlainDate, shortDate } from '#lib/units/plain-date.ts';
 import type { Context } from './context.ts';
 import { type Drying, dryingDetails, dryingOf } from './drying-of.ts';
 import { localClock } from './local-clock.ts';
@@ -86,7 +86,7 @@ function doneBy(ctx: Context, l: HeldLot, d: Drying): string {
   const at = (hours: number) =>
     localClock(new Date(Date.parse(started) + hours * HOUR_MS).toISOString(), ctx.place.timeZone);
   const middle = at(d.end.p50);
-  return `done about ${middle.time} ${middle.day}, four cases of five between ${at(d.end.p10).time} and ${at(d.end.p90).time}`;
+  return `done about ${middle.time} ${shortDate(middle.day as PlainDate)}, four cases of five between ${at(d.end.p10).time} and ${at(d.end.p90).time}`;
 }
 
 export interface SetAsidePage extends SetAsideRow {
