@@ -5,15 +5,15 @@ export type DryingCurveProps = {
   startG: number;
   targetG: number;
   weighings: readonly { hours: number; grams: number }[];
-  /** Hours from the start at which a tenth, half, nine tenths of the outcomes are done. */
-  end: { p10: number; p50: number; p90: number };
+  /** Hours from the start at which a tenth, half, nine tenths of the outcomes are done; null where that cannot be said. */
+  end: { p10: number; p50: number; p90: number } | null;
   sentence: string;
 };
 
 /** Weight on the trays by the hour: the weighings, the weight to reach, and when that is expected. */
 export function DryingCurve({ startG, targetG, weighings, end, sentence }: DryingCurveProps) {
   const points = [{ hours: 0, grams: startG }, ...weighings];
-  const x = { from: 0, to: Math.max(end.p90, ...points.map((p) => p.hours)) * 1.08 };
+  const x = { from: 0, to: Math.max(1, end?.p90 ?? 0, ...points.map((p) => p.hours)) * 1.08 };
   const y = { from: 0, to: (startG / 1000) * 1.08 };
   const kg = targetG / 1000;
   const last = points.at(-1) ?? { hours: 0, grams: startG };
@@ -54,18 +54,20 @@ export function DryingCurve({ startG, targetG, weighings, end, sentence }: Dryin
           })),
         ]}
       >
-        <path
-          d={bandPath(
-            [
-              { x: end.p10, low: 0, high: y.to },
-              { x: end.p90, low: 0, high: y.to },
-            ],
-            x,
-            y,
-          )}
-          fill="var(--well)"
-          stroke="none"
-        />
+        {end ? (
+          <path
+            d={bandPath(
+              [
+                { x: end.p10, low: 0, high: y.to },
+                { x: end.p90, low: 0, high: y.to },
+              ],
+              x,
+              y,
+            )}
+            fill="var(--well)"
+            stroke="none"
+          />
+        ) : null}
         <path
           d={linePath(
             [
@@ -82,7 +84,10 @@ export function DryingCurve({ startG, targetG, weighings, end, sentence }: Dryin
         />
         <path
           d={linePath(
-            [...points.map((p) => ({ x: p.hours, y: p.grams / 1000 })), { x: Math.max(end.p50, last.hours), y: kg }],
+            [
+              ...points.map((p) => ({ x: p.hours, y: p.grams / 1000 })),
+              ...(end ? [{ x: Math.max(end.p50, last.hours), y: kg }] : []),
+            ],
             x,
             y,
           )}

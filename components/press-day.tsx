@@ -22,6 +22,7 @@ export type PressDayProps = {
     pomaceKg: number;
     process: { minutes: number; loads: number; canner: string } | null;
   } | null;
+  mayKeepPomace: boolean;
   typed: Readonly<Record<string, string | undefined>>;
   press: FormAction;
   id: string;
@@ -29,7 +30,7 @@ export type PressDayProps = {
 };
 
 /** Pressing day: the fruit, what it should give, what it gave. */
-export function PressDay({ fruit, expected: e, typed, press, id, refused }: PressDayProps) {
+export function PressDay({ fruit, expected: e, mayKeepPomace, typed, press, id, refused }: PressDayProps) {
   const fit = fruit.filter((f) => f.refused === null);
   if (fruit.length === 0)
     return (
@@ -77,6 +78,7 @@ export function PressDay({ fruit, expected: e, typed, press, id, refused }: Pres
               Pomace about {e.pomaceKg.toFixed(0)} kg.
             </p>
             <p>Heat the juice to 71 °C before it is filled.</p>
+            {e.process === null ? <p>No printed time for cans of it: drink it fresh or freeze it.</p> : null}
             {e.process ? (
               <p>
                 In quarts: {e.process.minutes} minutes here, {counted(e.process.loads, 'load')} of the{' '}
@@ -112,10 +114,14 @@ export function PressDay({ fruit, expected: e, typed, press, id, refused }: Pres
               required
               defaultValue={typed.pomace ?? e.pomaceKg.toFixed(2)}
             />
-            <label className={styles.tick}>
-              <input type="checkbox" name="keepPomace" defaultChecked />
-              <span>Keep the pomace</span>
-            </label>
+            {mayKeepPomace ? (
+              <label className={styles.tick}>
+                <input type="checkbox" name="keepPomace" defaultChecked />
+                <span>Keep the pomace</span>
+              </label>
+            ) : (
+              <p>Its pomace goes to the compost: only that of apples is a material that is known.</p>
+            )}
             <Button size="large">Pressed</Button>
           </form>
         </Tray>

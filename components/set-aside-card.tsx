@@ -24,7 +24,7 @@ export type SetAsideCardProps = {
       trays: number;
       celsius: number;
       weighings: readonly { hours: number; grams: number }[];
-      end: { p10: number; p50: number; p90: number };
+      end: { p10: number; p50: number; p90: number } | null;
       formula: string;
       done: string;
     } | null;

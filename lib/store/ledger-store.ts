@@ -6,7 +6,7 @@
 
 import type { BatchChange, LogLine } from '#lib/ledger/batch-record.ts';
 import { type Book, overdrawn } from '#lib/ledger/book.ts';
-import { balanceChanges, type Entry, type Refusal } from '#lib/ledger/entry.ts';
+import { type Act, balanceChanges, type Entry, type Refusal } from '#lib/ledger/entry.ts';
 import type { HeldLot, LotKind, LotUnit } from '#lib/ledger/lot.ts';
 import type { Movement } from '#lib/ledger/movement.ts';
 import { pieceStates, piecesHere } from '#lib/ledger/pieces.ts';
@@ -26,46 +26,74 @@ class Refused extends Error {
 
 export type Written<T> = { done: T; replayed: boolean } | Refusal;
 
+/** An act that is sent: its id, and where the caller has it at hand what was typed. */
+export type Sent = string | Pick<Act, 'id' | 'payload'>;
+
 /**
  * Runs one act: `make` reads what it needs inside the transaction and says what to write and what to tell the person;
- * a refusal rolls everything back. When the act id is known already nothing is written and the first answer is given again.
+ * a refusal rolls everything back. When the act id is known already nothing is written and the first answer is given again;
+ * the same id with something else typed is refused, for a form that was sent twice with a change is no replay.
  */
 export async function writeAct<T extends object>(
   db: Db,
   placeId: string,
-  actId: string,
+  sent: Sent,
   enteredAt: Date,
   make: (tx: Tx) => Promise<{ entry: Entry; tell: T } | Refusal>,
 ): Promise<Written<T>> {
-  try {
-    const told = await outcomeOf<T>(db, placeId, actId);
+  return refusedOr(async () => {
+    const told = await outcomeOf<T>(db, placeId, sent);
     if (told) return { done: told, replayed: true };
-    return await db.$transaction(
-      async (tx) => {
-        await lockPlace(tx, placeId);
-        const again = await outcomeOf<T>(tx, placeId, actId);
-        if (again) return { done: again, replayed: true };
-        const made = await make(tx);
-        if ('refused' in made) throw new Refused(made);
-        await writeEntry(tx, placeId, made.entry, made.tell, enteredAt);
-        return { done: made.tell, replayed: false };
-      },
-      { timeout: 20_000, maxWait: 20_000 },
-    );
+    try {
+      return await db.$transaction(
+        async (tx) => {
+          await lockPlace(tx, placeId);
+          const again = await outcomeOf<T>(tx, placeId, sent);
+          if (again) return { done: again, replayed: true };
+          const made = await make(tx);
+          if ('refused' in made) throw new Refused(made);
+          await writeEntry(tx, placeId, made.entry, made.tell, enteredAt);
+          return { done: made.tell, replayed: false };
+        },
+        { timeout: 20_000, maxWait: 20_000 },
+      );
+    } catch (error) {
+      const raced = error instanceof Prisma.PrismaClientKnownRequestError && error.code === 'P2002';
+      const first = raced ? await outcomeOf<T>(db, placeId, sent) : null;
+      if (!first) throw error;
+      return { done: first, replayed: true };
+    }
+  });
+}
+
+async function refusedOr<T>(run: () => Promise<T>): Promise<T | Refusal> {
+  try {
+    return await run();
   } catch (error) {
     if (error instanceof Refused) return error.refusal;
-    if (error instanceof Prisma.PrismaClientKnownRequestError && error.code === 'P2002') {
-      const first = await outcomeOf<T>(db, placeId, actId);
-      if (first) return { done: first, replayed: true };
-    }
     throw error;
   }
 }
 
-async function outcomeOf<T>(db: Db | Tx, placeId: string, actId: string): Promise<T | null> {
-  const act = await db.act.findUnique({ where: { id: actId }, select: { outcome: true, placeId: true } });
-  if (act && act.placeId !== placeId) throw new Refused({ refused: 'this was recorded in another place already' });
-  return act ? (act.outcome as T) : null;
+async function outcomeOf<T>(db: Db | Tx, placeId: string, sent: Sent): Promise<T | null> {
+  const id = typeof sent === 'string' ? sent : sent.id;
+  const act = await db.act.findUnique({ where: { id }, select: { outcome: true, placeId: true, payload: true } });
+  if (!act) return null;
+  if (act.placeId !== placeId) throw new Refused({ refused: 'this was recorded in another place already' });
+  if (typeof sent !== 'string' && plainText(act.payload) !== plainText(sent.payload))
+    throw new Refused({
+      refused: 'this form was sent already, with something else in it: open it again and enter the change',
+    });
+  return act.outcome as T;
+}
+
+/** What was typed, in one order of its keys, as it would be read back. */
+function plainText(value: unknown): string {
+  return JSON.stringify(JSON.parse(JSON.stringify(value)), (_, v) =>
+    typeof v === 'object' && v !== null && !Array.isArray(v)
+      ? Object.fromEntries(Object.entries(v).sort(([a], [b]) => (a < b ? -1 : 1)))
+      : v,
+  );
 }
 
 /**

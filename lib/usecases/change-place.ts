@@ -50,7 +50,7 @@ export async function receive(ctx: Context, b: Bought): Promise<Written<{ code: 
   if (qty > MOST_AT_ONCE)
     return { refused: `${b.qty} ${known.asked} of ${known.label.toLowerCase()} at once: was another unit meant?` };
   const act = actOf(ctx, b.id, 'receive', { ...b }, { note: b.supplier });
-  return writeAct(ctx.db, ctx.place.id, b.id, ctx.enteredAt, async (tx) => {
+  return writeAct(ctx.db, ctx.place.id, act, ctx.enteredAt, async (tx) => {
     const ofDay = await loadLots(tx, ctx.place.id, { item: b.item, madeFrom: ctx.today, emptied: true });
     const codes = ofDay.map((l) => l.code);
     const entry = receiveSupply({
@@ -101,7 +101,7 @@ export async function readWater(
   const kitchen = ctx.place.kitchens.find((k) => k.id === input.kitchenId);
   if (!kitchen) return { refused: 'that kitchen is not here' };
   const act = actOf(ctx, input.id, 'receive', { ...input }, { note: 'boiling water' });
-  return writeAct(ctx.db, ctx.place.id, input.id, ctx.enteredAt, async () => ({
+  return writeAct(ctx.db, ctx.place.id, act, ctx.enteredAt, async () => ({
     entry: {
       act,
       lots: [],

@@ -18,6 +18,8 @@ export interface DryingDetails {
   trays: number;
   centiC: number;
   weighings: { at: string; grams: number }[];
+  /** Of a load that came back from the jar: what it must weigh, its dry matter being known from the first time. */
+  targetG?: number;
 }
 
 export interface Drying {
@@ -30,12 +32,14 @@ export interface Drying {
   lastG: number;
   /** Grams of water still to go; 0 or less when it is light enough. */
   toGoG: number;
-  /** Hours from the start; a tenth, half and nine tenths of the outcomes are done. */
-  end: DryingEnd;
+  /** Hours from the start; a tenth, half and nine tenths of the outcomes are done. Null where the weight says it is dry and drops say it is not. */
+  end: DryingEnd | null;
   formula: string;
 }
 
 const HOUR_MS = 3_600_000;
+/** Share of water below which a scale tells no difference: three points. Estimate, the spread of the isotherms. */
+const LEAST_TO_DRY = 0.03;
 
 export const dryingDetails = (lot: Pick<HeldLot, 'details'>): DryingDetails | null =>
   lot.details.state === 'drying' ? (lot.details.drying as DryingDetails) : null;
@@ -46,7 +50,8 @@ export function dryingOf(lot: Pick<HeldLot, 'details'>): Drying | null {
   if (!d || typeof lot.details.material !== 'string') return null;
   const material = setAsideMaterial(lot.details.material);
   const start = dryerStartOf(material.dryer);
-  const targetG = driedMass({ freshG: d.startG, w0: material.w0, wt: material.wt });
+  const targetG = d.targetG ?? driedMass({ freshG: d.startG, w0: material.w0, wt: material.wt });
+  const w0 = d.targetG === undefined ? material.w0 : 1 - (d.targetG * (1 - material.wt)) / d.startG;
   const weighings = d.weighings.map((w) => ({
     hours: (Date.parse(w.at) - Date.parse(d.startedAt)) / HOUR_MS,
     grams: w.grams,
@@ -60,13 +65,19 @@ export function dryingOf(lot: Pick<HeldLot, 'details'>): Drying | null {
     weighings,
     lastG,
     toGoG: lastG - targetG,
-    end: dryingEnd({
-      freshG: d.startG,
-      w0: material.w0,
-      wt: material.wt,
-      prior: { ...rateAt(startRate(start), celsius(d.centiC / 100), start.kind), n: start.n },
-      weighings: weighings.filter((w) => w.hours > 0 && w.grams <= d.startG),
-    }),
-    formula: `${d.startG} g × (1 - ${material.w0}) / (1 - ${material.wt})`,
+    end:
+      w0 > material.wt + LEAST_TO_DRY
+        ? dryingEnd({
+            freshG: d.startG,
+            w0,
+            wt: material.wt,
+            prior: { ...rateAt(startRate(start), celsius(d.centiC / 100), start.kind), n: start.n },
+            weighings: weighings.filter((w) => w.hours > 0 && w.grams <= d.startG),
+          })
+        : null,
+    formula:
+      d.targetG === undefined
+        ? `${d.startG} g × (1 - ${material.w0}) / (1 - ${material.wt})`
+        : 'the dry matter of the first load, at the same moisture',
   };
 }

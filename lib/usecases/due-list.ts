@@ -28,6 +28,8 @@ export interface Due {
 const HOUR_MS = 3_600_000;
 const SLOW_SETTERS: readonly string[] = ['plum-european', 'plum-japanese', 'damson', 'greengage', 'mirabelle'];
 const SET_HOURS = 48;
+/** What goes back to the trays only because drops showed. Common practice. */
+const FEW_HOURS = { p10: 2, p90: 4 };
 const SLOW_SET_DAYS = 14;
 const SETS: readonly string[] = ['jam', 'jelly', 'preserve', 'conserve', 'marmalade'];
 
@@ -71,7 +73,8 @@ function dryingDue(l: HeldLot): Due[] {
   const started = dryingDetails(l)?.startedAt;
   if (!drying || !started) return [];
   const at = (hours: number) => new Date(Date.parse(started) + hours * HOUR_MS);
-  const when = { at: at(drying.end.p10), until: at(drying.end.p90) };
+  const { p10, p90 } = drying.end ?? FEW_HOURS;
+  const when = { at: at(p10), until: at(p90) };
   return [{ id: `${l.id}-dry`, what: `Weigh the trays: ${l.label} ${l.code}`, when, href: `/set-asides/${l.code}` }];
 }
 

@@ -116,7 +116,7 @@ export async function keepFitting(
   input: { id: string; at: FittingAddress; values: FittingValues },
 ): Promise<Written<{ said: string; code: string }>> {
   const act = actOf(ctx, input.id, 'place', { ...input.at, values: input.values });
-  return writeAct(ctx.db, ctx.place.id, input.id, ctx.enteredAt, async (tx) => {
+  return writeAct(ctx.db, ctx.place.id, act, ctx.enteredAt, async (tx) => {
     const place = (await loadPlace(tx, ctx.place.id)) ?? ctx.place;
     const view = readFitting({ ...ctx, place }, input.at);
     if (!view) return { refused: `there is no ${input.at.kind} ${input.at.code} here` };
@@ -243,7 +243,7 @@ export async function dropFitting(
 ): Promise<Written<{ said: string }>> {
   const { at } = input;
   const act = actOf(ctx, input.id, 'place', { ...at, gone: true });
-  return writeAct(ctx.db, ctx.place.id, input.id, ctx.enteredAt, async (tx) => {
+  return writeAct(ctx.db, ctx.place.id, act, ctx.enteredAt, async (tx) => {
     const view = readFitting(ctx, at);
     if (!view || at.code === 'new') return { refused: `there is no ${at.kind} ${at.code} here` };
     const kept = await whyKept(tx, ctx, at);

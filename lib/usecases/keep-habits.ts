@@ -24,7 +24,7 @@ export async function keepHabits(
 ): Promise<Written<{ said: string }>> {
   const of = (name: string): number => Number(values[name] ?? habitsOf(ctx)[name]);
   const act = actOf(ctx, id, 'place', { habits: values });
-  return writeAct(ctx.db, ctx.place.id, id, ctx.enteredAt, async (tx) => {
+  return writeAct(ctx.db, ctx.place.id, act, ctx.enteredAt, async (tx) => {
     await saveSettings(tx, ctx.place.id, {
       panLossG: of('panLossG'),
       invertedShare: of('invertedShare'),
@@ -57,7 +57,7 @@ export async function keepPrices(
     Object.entries(goods).flatMap(([name, cents]) => (cents === null ? [] : [[name.slice('prices.'.length), cents]])),
   ) as Partial<Record<DoseItem, number>>;
   const prices = { currency: String(currency), perKg, ...(typeof perLid === 'number' ? { perLid } : {}) };
-  return writeAct(ctx.db, ctx.place.id, id, ctx.enteredAt, async (tx) => {
+  return writeAct(ctx.db, ctx.place.id, act, ctx.enteredAt, async (tx) => {
     await saveSettings(tx, ctx.place.id, { prices });
     return { entry: { act, lots: [], movements: [], changes: [] }, tell: { said: 'Prices are noted.' } };
   });

@@ -19,7 +19,7 @@ export async function keepRecipe(
   { id, code, figures }: OwnRecipeInput,
 ): Promise<Written<{ recipeId: string; said: string }>> {
   const act = actOf(ctx, id, 'place', { recipe: code, figures });
-  return writeAct(ctx.db, ctx.place.id, id, ctx.enteredAt, async (tx) => {
+  return writeAct(ctx.db, ctx.place.id, act, ctx.enteredAt, async (tx) => {
     const versions = ((await loadPlace(tx, ctx.place.id)) ?? ctx.place).ownRecipes;
     const own = versions.filter((r) => r.code === code);
     if (code !== null && own.length === 0) return { refused: `there is no recipe ${code} of yours` };
@@ -43,7 +43,7 @@ export async function dropRecipe(
   { id, code }: { id: string; code: string },
 ): Promise<Written<{ said: string }>> {
   const act = actOf(ctx, id, 'place', { recipe: code, gone: true });
-  return writeAct(ctx.db, ctx.place.id, id, ctx.enteredAt, async (tx) => {
+  return writeAct(ctx.db, ctx.place.id, act, ctx.enteredAt, async (tx) => {
     const own = ctx.place.ownRecipes.filter((r) => r.code === code);
     if (own.length === 0) return { refused: `there is no recipe ${code} of yours` };
     await retireOwnRecipe(tx, ctx.place.id, code, true);

@@ -2,6 +2,8 @@
 
 import { fruitOf } from '#lib/reference/fruits.ts';
 import { jarSizeOf } from '#lib/reference/jar-sizes.ts';
+import { neverShelfFor } from '#lib/reference/never-shelf.ts';
+import { processAdmits } from '#lib/reference/process-admits.ts';
 import { processTime } from '#lib/reference/process-times.ts';
 import { PRESS_JUICE, PRESS_LOSS } from '#lib/reference/set-aside-materials.ts';
 import { sucroseDensity } from '#lib/science/density.ts';
@@ -10,12 +12,13 @@ import { mainKitchen } from '#lib/store/place.ts';
 import { feet, ML_PER_US_QUART } from '#lib/units/convert.ts';
 import { celsius } from '#lib/units/quantity.ts';
 import type { Context } from './context.ts';
-import { notForFood } from './set-aside-makes.ts';
+import { isApple, notForFood } from './set-aside-makes.ts';
 
 export interface PressView {
   fruit: { id: string; code: string; label: string; grade: string; grams: number; refused: string | null }[];
   /** Those of the fruit that may be cut to rings. */
   apples: PressView['fruit'];
+  mayKeepPomace: boolean;
   /** For the kilograms asked for; null while none are. */
   expected: {
     kg: number;
@@ -46,6 +49,7 @@ export async function readPress(
   return {
     fruit: shown,
     apples: shown.filter((f, i) => f.refused === null && APPLES.includes(lots[i]?.foodId ?? '')),
+    mayKeepPomace: isApple(chosen?.foodId ?? null),
     expected: chosen?.foodId && kg > 0 && !notForFood([chosen]) ? pressed(ctx, chosen.foodId, kg) : null,
   };
 }
@@ -65,11 +69,15 @@ export function pressed(ctx: Context, foodId: string, kg: number): NonNullable<P
     brix,
     quarts: { low: quarts(PRESS_JUICE.low), typ, high: quarts(PRESS_JUICE.high) },
     pomaceKg: kg * (1 - PRESS_JUICE.typ - PRESS_LOSS),
-    process: canning(ctx, typ),
+    process: canning(ctx, foodId, typ),
   };
 }
 
-function canning(ctx: Context, quarts: number): { minutes: number; loads: number; canner: string } | null {
+function canning(
+  ctx: Context,
+  foodId: string,
+  quarts: number,
+): { minutes: number; loads: number; canner: string } | null {
   const kitchen = mainKitchen(ctx.place);
   const code = ctx.place.jarKinds.find((k) => k.size === 'quart')?.code;
   if (!kitchen || !code) return null;
@@ -82,7 +90,10 @@ function canning(ctx: Context, quarts: number): { minutes: number; loads: number
   });
   const canner = [...kitchen.canners].sort((a, b) => (b.loads[code] ?? 0) - (a.loads[code] ?? 0))[0];
   const load = canner?.loads[code] ?? 0;
-  return time.ok && canner && load > 0
+  // Minutes only where the row was printed for this very fruit and no list keeps its juice off the shelf.
+  const printed =
+    time.ok && processAdmits(time.row, foodId).ok && neverShelfFor(foodId, 'juice').length === 0 && isApple(foodId);
+  return time.ok && printed && canner && load > 0
     ? { minutes: time.minutes, loads: Math.ceil(quarts / load), canner: canner.label }
     : null;
 }

@@ -85,6 +85,7 @@ function doneBy(ctx: Context, l: HeldLot, d: Drying): string {
   const started = dryingDetails(l)?.startedAt ?? l.since;
   const at = (hours: number) =>
     localClock(new Date(Date.parse(started) + hours * HOUR_MS).toISOString(), ctx.place.timeZone);
+  if (!d.end) return 'by its weight it is dry and the drops say it is not: go by feel, a few hours more';
   const middle = at(d.end.p50);
   return `done about ${middle.time} ${shortDate(middle.day as PlainDate)}, four cases of five between ${at(d.end.p10).time} and ${at(d.end.p90).time}`;
 }

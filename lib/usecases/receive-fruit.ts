@@ -27,7 +27,7 @@ export async function receiveFruit(ctx: Context, r: FruitReceived): Promise<Writ
   if (typeof day !== 'string') return day;
   const flags = r.grams > MUCH_G ? [`${r.typed} from one hand at once: was another unit meant?`] : [];
   const act = actOf(ctx, r.id, 'receive', { ...r }, { day, at: instantOn(day, ctx), note: r.supplier });
-  return writeAct(ctx.db, ctx.place.id, r.id, ctx.enteredAt, async (tx) => {
+  return writeAct(ctx.db, ctx.place.id, act, ctx.enteredAt, async (tx) => {
     const what = foodCode(r.foodId);
     const ofDay = await loadLots(tx, ctx.place.id, { kinds: ['fruit'], madeFrom: day, emptied: true });
     const codes = ofDay.map((l) => l.code);

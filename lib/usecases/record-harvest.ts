@@ -70,7 +70,7 @@ export async function recordHarvest(ctx: Context, input: HarvestInput): Promise<
     person: input.person,
     device: input.device,
   });
-  return writeAct(ctx.db, ctx.place.id, input.id, ctx.enteredAt, async (tx) => {
+  return writeAct(ctx.db, ctx.place.id, act, ctx.enteredAt, async (tx) => {
     if (input.nothing) {
       const said = `Looked at ${row}, ${crop.label.toLowerCase()}: ${input.nothing}.`;
       return { entry: { act, lots: [], movements: [], changes: [] }, tell: { code: '', netG: 0, flags: [], said } };

@@ -31,7 +31,7 @@ interface OnLot {
 
 function step(ctx: Context, input: OnLot, kind: string, run: Step): Promise<Written<Told>> {
   const act = actOf(ctx, input.id, 'set-aside', { ...input, step: kind });
-  return writeAct(ctx.db, ctx.place.id, input.id, ctx.enteredAt, async (tx) => {
+  return writeAct(ctx.db, ctx.place.id, act, ctx.enteredAt, async (tx) => {
     const lot = await lotOfCode(tx, ctx.place.id, input.code);
     if (lot?.kind !== 'set-aside') return { refused: `there is no set-aside ${input.code}` };
     if (lot.onHand <= 0) return { refused: `nothing is left of ${input.code}` };
@@ -89,33 +89,36 @@ export interface WeighInput extends OnLot {
 
 /** A set-aside may come off a hair above its target: the scale and the first moisture are no better. Rule of this project. */
 const NEAR_TARGET = 1.03;
+/** What stood in damp air may weigh a little more than before: it is taken as no lighter. Rule of this project. */
+const DAMP = 1.02;
 
 export const weighDrying = (ctx: Context, input: WeighInput): Promise<Written<Told>> =>
   step(ctx, input, 'weigh', (lot, act) => {
     const drying = dryingDetails(lot);
     if (!drying) return { refused: `${lot.code} is not on the trays` };
     const last = drying.weighings.at(-1)?.grams ?? drying.startG;
-    if (input.grams > last)
+    if (input.grams > last * DAMP)
       return { refused: `${input.grams} g is more than the ${last} g of the last weighing: drying only takes away` };
-    const weighed = { ...drying, weighings: [...drying.weighings, { at: act.at, grams: input.grams }] };
+    const grams = Math.min(input.grams, last);
+    const weighed = { ...drying, weighings: [...drying.weighings, { at: act.at, grams }] };
     const now = dryingOf({ details: { ...lot.details, drying: weighed } });
-    const target = now?.targetG ?? input.grams;
+    const target = now?.targetG ?? grams;
     const kg = (g: number) => `${(g / 1000).toFixed(2)} kg`;
-    const short = `${kg(input.grams - target)} of water still to go: target ${kg(target)}`;
-    if (!input.out || input.grams > target * NEAR_TARGET) {
+    const short = `${kg(grams - target)} of water still to go: target ${kg(target)}`;
+    if (!input.out || grams > target * NEAR_TARGET) {
       const said =
-        input.grams > target
+        grams > target
           ? `${short}.${input.out ? ' It stays on the trays; conditioning does not start.' : ''}`
           : 'Light enough: take it off the trays.';
       return { entry: changed(act, lot, { details: { drying: weighed } }), tell: { said } };
     }
-    const lost = lot.onHand - input.grams;
+    const lost = lot.onHand - grams;
     const movements = lost > 0 ? [moveGrams({ lot: lot.id }, { sink: 'vapour' }, lost)] : [];
     const details = { state: 'conditioning', drying: weighed, conditioning: { since: act.day, shaken: [] } };
     return {
       entry: changed(act, lot, { details, bestBefore: null }, movements),
       tell: {
-        said: `${kg(input.grams)} is in its jar, two thirds full. Shake it every day for ${CONDITIONING.days} days.`,
+        said: `${kg(grams)} is in its jar, two thirds full. Shake it every day for ${CONDITIONING.days} days.`,
       },
     };
   });
@@ -132,8 +135,10 @@ export const shakeJar = (ctx: Context, input: OnLot & { drops: boolean }): Promi
     const jar = conditioningOf(lot);
     if (!jar) return { refused: `${lot.code} is not in a conditioning jar` };
     if (input.drops) {
-      // Dry matter is what it was: the first load, its target and its weighings still hold.
-      const details = { state: 'drying' };
+      const before = lot.details.drying as DryingDetails;
+      const targetG = dryingOf({ details: { ...lot.details, state: 'drying' } })?.targetG ?? lot.onHand;
+      const drying: DryingDetails = { ...before, startedAt: act.at, startG: lot.onHand, weighings: [], targetG };
+      const details = { state: 'drying', drying };
       return {
         entry: changed(act, lot, { details }),
         tell: { said: 'Drops on the glass: it is back on the trays, and its days of conditioning begin again.' },
@@ -168,9 +173,12 @@ export const endConditioning = (ctx: Context, input: OnLot): Promise<Written<Tol
         label: material.driedName,
         roomId: cupboard?.id ?? lot.roomId,
         bestBefore: addDays(act.day, keeps),
+        ...(jar.shaken.length === 0 ? { flags: [...lot.flags, 'never shaken while it was conditioned'] } : {}),
         details: { state: 'dry', strength: lot.details.strength ?? 'untested' },
       }),
-      tell: { said: `${material.driedName}: ${lot.onHand} g, ready. Keep it airtight, dark and dry.` },
+      tell: {
+        said: `${material.driedName}: ${lot.onHand} g, ready. Keep it airtight, dark and dry.${jar.shaken.length === 0 ? ' It was never shaken: look for drops once more.' : ''}`,
+      },
     };
   });
 

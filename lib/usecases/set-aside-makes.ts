@@ -4,7 +4,7 @@
  */
 import { type Act, childId, type Entry, type Refusal } from '#lib/ledger/entry.ts';
 import { type HeldLot, type Lot, newLot, worstGrade } from '#lib/ledger/lot.ts';
-import { foodCode, receiptCode } from '#lib/ledger/lot-code.ts';
+import { foodCode, freeReceiptNumber, receiptCode } from '#lib/ledger/lot-code.ts';
 import { moveGrams } from '#lib/ledger/movement.ts';
 import { setAsideMaterial } from '#lib/reference/set-aside-materials.ts';
 import type { Tx } from '#lib/store/database/open-database.ts';
@@ -12,6 +12,7 @@ import { loadLots, type Written, writeAct } from '#lib/store/ledger-store.ts';
 import { roomOfKind } from '#lib/store/place.ts';
 import { kilograms } from '#lib/units/format.ts';
 import { addDays } from '#lib/units/plain-date.ts';
+import { splitWhole } from '#lib/units/split.ts';
 import { actOf } from './act-of.ts';
 import type { Context } from './context.ts';
 import { freeSetAsideCode } from './set-aside-acts.ts';
@@ -50,7 +51,13 @@ export const pressFruit = (ctx: Context, input: PressInput): Promise<Written<Tol
       'apple-pomace',
       drawn.map((d) => d.lot),
     );
-    const juice = juiceLot(ctx, act, drawn[0]?.lot as HeldLot);
+    const fruit = drawn.map((d) => d.lot);
+    const other = fruit.find((l) => !isApple(l.foodId));
+    if (input.keepPomace && other)
+      return {
+        refused: `pomace of ${other.label.toLowerCase()} is no material that is known here: it goes to the compost`,
+      };
+    const juice = await juiceLot(ctx, tx, act, fruit);
     const pomaceTo = input.keepPomace ? { lot: pomace.id } : { sink: 'compost' as const };
     const movements = shareOut(drawn, [
       [{ lot: juice.id }, input.juiceG],
@@ -144,16 +151,28 @@ async function asideLot(ctx: Context, tx: Tx, act: Act, materialId: string, from
   });
 }
 
-const juiceLot = (ctx: Context, act: Act, from: HeldLot): Lot =>
-  newLot({
+/** Apples, by the ids of the fruit table; only their pomace is a material that is known. */
+export const isApple = (foodId: string | null): boolean =>
+  foodId?.startsWith('apple-') === true || foodId === 'crabapple';
+
+async function juiceLot(ctx: Context, tx: Tx, act: Act, from: readonly HeldLot[]): Promise<Lot> {
+  const first = from[0] as HeldLot;
+  const what = `J${foodCode(first.foodId ?? '')}`;
+  const made = await loadLots(tx, ctx.place.id, { item: 'fresh-juice', madeFrom: act.day, emptied: true });
+  const number = freeReceiptNumber(
+    made.map((l) => l.code),
+    act.day,
+    what,
+  );
+  return newLot({
     id: childId(act.id, 'juice'),
-    code: receiptCode(act.day, `J${foodCode(from.foodId ?? '')}`, 1),
+    code: receiptCode(act.day, what, number),
     kind: 'supply',
-    label: `Fresh juice, ${from.label.toLowerCase()}`,
+    label: `Fresh juice, ${first.label.toLowerCase()}`,
     unit: 'g',
     item: 'fresh-juice',
-    foodId: from.foodId,
-    grade: from.grade,
+    foodId: first.foodId,
+    grade: worstGrade(from.map((l) => l.grade ?? 'perfect')),
     parentActId: act.id,
     madeOn: act.day,
     since: act.at,
@@ -161,23 +180,24 @@ const juiceLot = (ctx: Context, act: Act, from: HeldLot): Lot =>
     bestBefore: addDays(act.day, 7),
     details: { state: 'raw' },
   });
+}
 
-/** What came out, drawn from the lots in the order given, each gram once. */
+/** What came out, each part drawn from every lot in proportion, each gram once: all that came of it has all its parents. */
 function shareOut(
   drawn: Drawn,
   out: readonly (readonly [to: Entry['movements'][number]['to'], grams: number])[],
 ): Entry['movements'] {
   const left = drawn.map((d) => ({ id: d.lot.id, grams: d.grams }));
-  const movements: Entry['movements'] = [];
-  for (const [to, grams] of out) {
-    let wanted = grams;
-    for (const l of left) {
-      const g = Math.min(wanted, l.grams);
-      if (g <= 0) continue;
-      movements.push(moveGrams({ lot: l.id }, to, g));
+  return out.flatMap(([to, grams]) => {
+    if (grams <= 0) return [];
+    const shares = splitWhole(
+      grams,
+      left.map((l) => l.grams),
+    );
+    return left.flatMap((l, i) => {
+      const g = shares[i] ?? 0;
       l.grams -= g;
-      wanted -= g;
-    }
-  }
-  return movements;
+      return g > 0 ? [moveGrams({ lot: l.id }, to, g)] : [];
+    });
+  });
 }

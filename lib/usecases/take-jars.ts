@@ -48,7 +48,7 @@ export async function takeJars(ctx: Context, input: TakeInput): Promise<Written<
       note: who,
     },
   );
-  return writeAct(ctx.db, ctx.place.id, input.id, ctx.enteredAt, async (tx) => {
+  return writeAct(ctx.db, ctx.place.id, act, ctx.enteredAt, async (tx) => {
     const ofLine = await lotsOfLine(tx, ctx, input.slug);
     const lots = input.lot ? ofLine.filter((l) => l.code === input.lot) : ofLine;
     if (ofLine.length > 0 && lots.length === 0) return { refused: `0 left of ${input.lot}; ${count} asked for` };

@@ -71,6 +71,27 @@ forEachDatabase((_name, open) => {
       expect(await onHand(db, 'A')).toBe(5);
     });
 
+    it('sent again with something else typed is refused, and nothing is written', async () => {
+      const db = await opened();
+      await put(db, jars('a', 6));
+      const take = entry('take-1', [out('a', 1)]);
+      const sent = (payload: Record<string, unknown>) =>
+        writeAct(db, 'p', { id: 'take-1', payload }, T0, async () => ({
+          entry: { ...take, act: { ...take.act, payload } },
+          tell: { said: 'did take-1' },
+        }));
+      expect(await sent({ count: 1, to: 'eaten', of: { lot: 'a', piece: 1 } })).toMatchObject({ replayed: false });
+      expect(await sent({ to: 'eaten', of: { piece: 1, lot: 'a' }, count: 1, note: undefined })).toMatchObject({
+        replayed: true,
+      });
+      const before = await counts(db);
+      expect(await sent({ count: 2, to: 'eaten', of: { lot: 'a', piece: 1 } })).toEqual({
+        refused: 'this form was sent already, with something else in it: open it again and enter the change',
+      });
+      expect(await counts(db)).toEqual(before);
+      expect(await onHand(db, 'A')).toBe(5);
+    });
+
     it('sent many times at once is one act, and each is answered the same', async () => {
       const db = await opened();
       await put(db, jars('a', 6));

@@ -43,7 +43,8 @@ forEachDatabase((_name, open) => {
         said: 'Sugar came in as R-25255-SUG-1.',
       });
       expect(doneOf(await receive(ctx, { id: 'bought-2', ...sugar, qty: 1 })).code).toBe('R-25255-SUG-2');
-      expect(await receive(ctx, { id: 'bought-2', ...sugar })).toMatchObject({ replayed: true });
+      expect(await receive(ctx, { id: 'bought-2', ...sugar, qty: 1 })).toMatchObject({ replayed: true });
+      expect(refusalOf(await receive(ctx, { id: 'bought-2', ...sugar }))).toMatch(/sent already, with something else/);
       expect(doneOf(await receive(ctx, { id: 'bought-3', item: 'HP', qty: 24, supplier: null })).code).toBe(
         'R-25255-JHP-1',
       );

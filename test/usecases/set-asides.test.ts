@@ -48,6 +48,8 @@ describe('set-asides', () => {
     expect(e.quarts).toEqual({ low: 59, typ: 67, high: 72 });
     expect(e.pomaceKg).toBeCloseTo(38.9, 1);
     expect(e.process).toMatchObject({ minutes: 10, loads: 10 });
+    // The row is printed for apple juice: no other fruit borrows its minutes.
+    for (const other of ['pear', 'elderberry-european', 'quince']) expect(pressed(ctx, other, 50).process).toBeNull();
   });
 
   it('presses sound fruit to the gram and refuses what lay on the ground', async () => {
@@ -78,6 +80,34 @@ describe('set-asides', () => {
     expect(
       refusalOf(await pressFruit(ctx, { ...ask, id: 'press-act-3', draws: [{ lotId: fallen?.id ?? '', grams: 1 }] })),
     ).toBeDefined();
+    expect(await rebuildBalances(db, ctx.place.id)).toEqual([]);
+  });
+
+  it('gives juice and pomace all their parents and the worst grade, a code for each pressing, and no pomace of pears', async () => {
+    const db = await demo();
+    const ctx = await demoAt(db, '2025-10-18', '07:30');
+    const row = rowOf(ctx, 'apple-dessert');
+    const [a, b] = [await pick(ctx, 'apples-press-1', row, 40), await pick(ctx, 'apples-press-2', row, 10)];
+    const draws = [
+      { lotId: a?.id ?? '', grams: 20_000 },
+      { lotId: b?.id ?? '', grams: 5000 },
+    ];
+    const press = (id: string) => pressFruit(ctx, { id, draws, juiceG: 15_000, pomaceG: 9000, keepPomace: true });
+    const [first, second] = [doneOf(await press('press-act-4')), doneOf(await press('press-act-5'))];
+    expect(new Set([...first.codes, ...second.codes]).size).toBe(4);
+    for (const code of first.codes) {
+      const lot = await lotOfCode(db, ctx.place.id, code);
+      const into = (await movementsOf(db, ctx.place.id, [lot?.id ?? ''])).flatMap((m) =>
+        'lot' in m.from ? [m.from.lot] : [],
+      );
+      expect(new Set(into)).toEqual(new Set([a?.id, b?.id]));
+    }
+    const pears = await pick(ctx, 'pears-press-1', rowOf(ctx, 'pear'), 20);
+    const pear = { draws: [{ lotId: pears?.id ?? '', grams: 20_000 }], juiceG: 12_000, pomaceG: 7000 };
+    expect(refusalOf(await pressFruit(ctx, { ...pear, id: 'press-act-6', keepPomace: true }))).toMatch(
+      /no material that is known/,
+    );
+    expect(doneOf(await pressFruit(ctx, { ...pear, id: 'press-act-7', keepPomace: false })).codes).toHaveLength(1);
     expect(await rebuildBalances(db, ctx.place.id)).toEqual([]);
   });
 
@@ -118,6 +148,10 @@ describe('set-asides', () => {
     );
     doneOf(await shakeJar(day3, { id: 'shake-act-1', code: rings, drops: true }));
     expect((await lotOfCode(db, day3.place.id, rings))?.details.state).toBe('drying');
+    const again = dryingOf((await lotOfCode(db, day3.place.id, rings)) ?? { details: {} });
+    expect(again).toMatchObject({ startG: 1170, weighings: [], end: null });
+    expect(again?.targetG).toBeCloseTo(1166.4, 1);
+    doneOf(await weighDrying(day3, { id: 'weigh-act-9', code: rings, grams: 1172, out: false }));
     doneOf(await weighDrying(await at(db, 3, '18:00'), { id: 'weigh-act-4', code: rings, grams: 1150, out: true }));
     const day10 = await at(db, 10, '07:30');
     doneOf(await shakeJar(day10, { id: 'shake-act-2', code: rings, drops: false }));
