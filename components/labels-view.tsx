@@ -201,6 +201,13 @@ export function LabelList({ lots, card, keepRuleCard, id }: LabelListProps) {
             defaultValue={card.homeKitchen}
             maxLength={120}
           />
+          <Field
+            name="juice"
+            label="What is asked of juice"
+            hint="The warning to be printed, or the treatment. Until it is answered no juice is sold"
+            defaultValue={card.juice}
+            maxLength={120}
+          />
           <Field name="checkedWith" label="Checked with" defaultValue={card.checkedWith} maxLength={120} />
           <Field name="checkedOn" type="date" label="Checked on" defaultValue={card.checkedOn} />
           {ticks.map((t) => (

@@ -87,7 +87,8 @@ export function PressDay({ fruit, expected: e, mayKeepPomace, typed, press, id, 
             ) : null}
             <p className="quiet">
               Shares: growers’ reports of home rack presses, 55 % fair and 67 % good. Not for sale until the juice rule
-              of your place is answered: a warning label or a treatment that takes five logs off.
+              of your place is answered on the <a href="/labels">rule card</a>: a warning label or a treatment that
+              takes five logs off.
             </p>
           </Tray>
         ) : null}

@@ -42,7 +42,7 @@ test('a pressing expects its quarts, refuses the crate from the ground, and keep
   await expect(main).toContainText('Pomace about 39 kg');
   await expect(main).toContainText('Heat the juice to 71 °C');
   await expect(main).toContainText('10 minutes here, 10 loads');
-  await expect(main).toContainText('Not for sale until the juice rule of your place is answered');
+  await expect(main).toContainText('Not for sale until the juice rule of your place is answered on the rule card');
   await page.getByLabel('Juice', { exact: true }).fill('67');
   await page.getByLabel('Pomace', { exact: true }).fill('39');
   await page.getByRole('button', { name: 'Pressed' }).click();

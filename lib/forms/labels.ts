@@ -47,6 +47,7 @@ export const ruleCardForm = z
     contact: line,
     permit: line,
     homeKitchen: line,
+    juice: line,
     checkedWith: line,
     checkedOn: line.refine((d) => d === '' || isPlainDate(d), 'checked on: not a day of the calendar'),
     askContact: tick,

@@ -6,7 +6,9 @@
 import type { HeldLot } from '#lib/ledger/lot.ts';
 
 export interface SaleQuestion {
-  readonly lot: Pick<HeldLot, 'kind' | 'household' | 'process' | 'seal' | 'hold'>;
+  readonly lot: Pick<HeldLot, 'kind' | 'household' | 'process' | 'seal' | 'hold' | 'label'>;
+  /** What the rule card says of juice; empty until it is answered. */
+  readonly juiceRule: string;
   /** False where no record says what went in. */
   readonly ingredientsKnown: boolean;
   /** Codes of fruit lots that were picked up from the ground or culled. */
@@ -15,9 +17,9 @@ export interface SaleQuestion {
 }
 
 /** Reasons against a sale, the gravest first. */
-export function againstSale({ lot, ingredientsKnown, badFruit, ruleCardChecked }: SaleQuestion): string[] {
+export function againstSale({ lot, juiceRule, ingredientsKnown, badFruit, ruleCardChecked }: SaleQuestion): string[] {
   return [
-    ...againstSaleOfLot(lot),
+    ...againstSaleOfLot(lot, juiceRule),
     ...badFruit.map((code) => `ground-fall or cull fruit in it: ${code}`),
     ...(ingredientsKnown ? [] : ['what went in is not on record']),
     ...(ruleCardChecked ? [] : ['the rule card of the place of sale is not filled in and dated']),
@@ -25,7 +27,7 @@ export function againstSale({ lot, ingredientsKnown, badFruit, ruleCardChecked }
 }
 
 /** What the lot's own facts say against it: holds, household lines, process and seal. No such jar leaves as sold. */
-export function againstSaleOfLot(lot: SaleQuestion['lot']): string[] {
+export function againstSaleOfLot(lot: SaleQuestion['lot'], juiceRule: string): string[] {
   const why: string[] = [];
   if (lot.hold) why.push(`on hold: ${lot.hold}`);
   if (lot.household) why.push('for the household and gifts');
@@ -34,6 +36,11 @@ export function againstSaleOfLot(lot: SaleQuestion['lot']): string[] {
     if (lot.seal !== 'sealed')
       why.push(lot.seal === 'waiting' ? 'seals not checked yet' : `seal ${lot.seal ?? 'unknown'}`);
   }
+  // 21 CFR 120 asks five logs of juice for sale; what a small maker may do instead differs from place to place.
+  if (/\b(juice|sweet cider)\b/i.test(lot.label) && juiceRule === '')
+    why.push(
+      'juice: what your place asks of it is not on the rule card (a warning, or a treatment that takes five logs off)',
+    );
   if (lot.kind === 'cold-jars' || lot.kind === 'frozen') why.push('kept cold: no tested process is on record for it');
   return why;
 }

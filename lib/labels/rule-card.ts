@@ -10,6 +10,8 @@ export interface RuleCard {
   readonly permit: string;
   /** The sentence a home kitchen has to print, in its own wording. */
   readonly homeKitchen: string;
+  /** What the place asks of juice: the warning it prints, or the treatment; empty until that is answered. */
+  readonly juice: string;
   readonly checkedWith: string;
   /** Day it was checked, YYYY-MM-DD. */
   readonly checkedOn: string;
@@ -26,6 +28,7 @@ export const RULE_CARD_FIELDS = [
   'contact',
   'permit',
   'homeKitchen',
+  'juice',
   'checkedWith',
   'checkedOn',
 ] as const;
@@ -39,6 +42,7 @@ export function ruleCardOf(kept: Readonly<Record<string, string>> | undefined): 
     contact: text('contact'),
     permit: text('permit'),
     homeKitchen: text('homeKitchen'),
+    juice: text('juice'),
     checkedWith: text('checkedWith'),
     checkedOn: text('checkedOn'),
     asks: ASKED_LINES.filter((line) => text('asks').split(',').includes(line)),

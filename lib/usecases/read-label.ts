@@ -64,6 +64,7 @@ export const reasonsAgainstSale = (ctx: Context, c: JarContents): string[] => {
   const card = ruleCard(ctx);
   return againstSale({
     lot: c.lot,
+    juiceRule: card.juice,
     ingredientsKnown: c.ingredients !== null,
     badFruit: c.badFruit,
     ruleCardChecked: card.checkedWith !== '' && card.checkedOn !== '',

@@ -1,6 +1,7 @@
 /** A jar leaves the pantry: eaten, given, sold or spoiled. The oldest of its line goes first; never more than there are. */
 
 import { againstSaleOfLot } from '#lib/labels/may-be-sold.ts';
+import { ruleCardOf } from '#lib/labels/rule-card.ts';
 import { type Taking, takePieces } from '#lib/ledger/acts/take-pieces.ts';
 import type { Refusal } from '#lib/ledger/entry.ts';
 import type { HeldLot } from '#lib/ledger/lot.ts';
@@ -54,9 +55,9 @@ export async function takeJars(ctx: Context, input: TakeInput): Promise<Written<
     if (ofLine.length > 0 && lots.length === 0) return { refused: `0 left of ${input.lot}; ${count} asked for` };
     if (lots.length === 0) return noSuchLine(tx, ctx, input);
     const line = (lots[0] as HeldLot).label;
-    const free = lots.filter((l) => staysFor(l, input.to) === null);
+    const free = lots.filter((l) => staysFor(ctx, l, input.to) === null);
     const there = free.reduce((n, l) => n + l.onHand, 0);
-    if (input.count > there) return { refused: tooFew(line, there, lots, input) };
+    if (input.count > there) return { refused: tooFew(ctx, { line, there, lots, input }) };
     const here = await piecesOf(
       tx,
       ctx.place.id,
@@ -80,16 +81,20 @@ export async function takeJars(ctx: Context, input: TakeInput): Promise<Written<
 }
 
 /** Why a lot may not leave this way, or null. */
-const staysFor = (lot: HeldLot, to: TakeInput['to']): string | null =>
-  leaves(lot) ?? (to === 'sold' ? (againstSaleOfLot(lot)[0] ?? null) : null);
+const staysFor = (ctx: Context, lot: HeldLot, to: TakeInput['to']): string | null =>
+  leaves(lot) ??
+  (to === 'sold' ? (againstSaleOfLot(lot, ruleCardOf(ctx.place.settings.ruleCard).juice)[0] ?? null) : null);
 
 const lotsOfLine = async (tx: Tx, ctx: Context, slug: string): Promise<HeldLot[]> =>
   (await loadLots(tx, ctx.place.id, { kinds: ['jars', 'frozen', 'dried', 'cold-jars'] })).filter(
     (l) => lineSlug(l.label) === slug && l.unit !== 'g',
   );
 
-function tooFew(line: string, there: number, lots: HeldLot[], input: TakeInput): string {
-  const held = lots.map((l) => staysFor(l, input.to)).find((why) => why !== null);
+function tooFew(
+  ctx: Context,
+  { line, there, lots, input }: { line: string; there: number; lots: HeldLot[]; input: TakeInput },
+): string {
+  const held = lots.map((l) => staysFor(ctx, l, input.to)).find((why) => why !== null);
   return `${there} left of ${line}${held ? ` that may leave (the others: ${held})` : ''}; ${input.count} asked for`;
 }
 

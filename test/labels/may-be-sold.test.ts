@@ -8,10 +8,12 @@ const lot: SaleQuestion['lot'] = {
   process: 'as tested',
   seal: 'sealed',
   hold: null,
+  label: 'Damson jam',
 };
 const asked = (known: Partial<SaleQuestion['lot']> = {}, more: Partial<SaleQuestion> = {}) =>
   againstSale({
     lot: { ...lot, ...known },
+    juiceRule: '',
     ingredientsKnown: true,
     badFruit: [],
     ruleCardChecked: true,
@@ -21,6 +23,7 @@ const asked = (known: Partial<SaleQuestion['lot']> = {}, more: Partial<SaleQuest
 describe('may it be sold?', () => {
   it('only when nothing at all stands against it', () => {
     expect(asked()).toEqual([]);
+    expect(asked({ label: 'Apple juice, canned' }, { juiceRule: 'Warning printed as the office gave it' })).toEqual([]);
   });
 
   it.each<[string, Partial<SaleQuestion['lot']>, Partial<SaleQuestion>, RegExp]>([
@@ -33,6 +36,7 @@ describe('may it be sold?', () => {
     ['a jar from the fridge', { kind: 'cold-jars', process: null, seal: null }, {}, /no tested process/],
     ['windfalls in it', {}, { badFruit: ['H-25290-B1-CAP-1/P'] }, /ground-fall or cull fruit in it: H-25290/],
     ['unknown ingredients', {}, { ingredientsKnown: false }, /not on record/],
+    ['juice, unanswered', { label: 'Apple juice, canned' }, {}, /what your place asks of it is not on the rule card/],
     ['no rule card', {}, { ruleCardChecked: false }, /rule card/],
   ])('not with %s', (_name, known, more, reason) => {
     expect(asked(known, more)).toEqual([expect.stringMatching(reason)]);

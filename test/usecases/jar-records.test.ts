@@ -75,6 +75,7 @@ describe('a label', () => {
       contact: '',
       permit: '',
       homeKitchen: '',
+      juice: '',
       checkedWith: 'x',
       checkedOn: '2025-01-01',
       asks: 'permit',
