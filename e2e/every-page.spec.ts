@@ -1,5 +1,5 @@
 import { AxeBuilder } from '@axe-core/playwright';
-import { expect, test } from 'playwright/test';
+import { type Cookie, expect, test } from 'playwright/test';
 import { enterDemo, freshDemoOn } from './ui.ts';
 
 const PAGES = [
@@ -53,19 +53,22 @@ const PAGES = [
 
 /** Every page: an answer sentence, no sideways scroll, nothing axe objects to. */
 test.describe('every page of the demonstration', () => {
+  /** Of a browser that has the demonstration open. */
+  let entered: Cookie[] = [];
   test.beforeAll(async ({ browser }) => {
     test.setTimeout(120_000);
     const page = await browser.newPage();
     await freshDemoOn(page, '2025-09-12');
+    entered = await page.context().cookies();
     await page.close();
   });
 
   for (const path of PAGES) {
-    test(`${path} answers its question and can be used by everyone`, async ({ page }) => {
+    test(`${path} answers its question and can be used by everyone`, async ({ page, context }) => {
       const faults: string[] = [];
       page.on('pageerror', (error) => faults.push(String(error)));
       page.on('console', (message) => message.type() === 'error' && faults.push(message.text()));
-      await enterDemo(page);
+      await context.addCookies(entered);
       await page.goto(path);
       await expect(page.locator('h1')).toHaveText(/\S/);
       expect(await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth)).toBeLessThanOrEqual(

@@ -9,5 +9,7 @@ export default defineConfig({
     hookTimeout: 60_000,
     reporters: ['default'],
     pool: 'forks',
+    // The default leaves a core idle, which is half of a machine of two.
+    maxWorkers: '100%',
   },
 });
