@@ -1,4 +1,5 @@
 import { PlotFrame } from './plot-frame.tsx';
+import { PlotDot, TargetLine, TargetWord } from './plot-marks.tsx';
 import { linePath, type Point, roundTicks } from './plot-scale.ts';
 
 export type CookCurveProps = {
@@ -37,41 +38,17 @@ export function CookCurve({ expected, readings = [], stopKg, colour, sentence }:
             x: 0,
             y: stopKg,
             place: 'right',
-            node: <b style={{ background: 'var(--enamel)', padding: '0 .25rem' }}>stop at {stopKg.toFixed(2)} kg</b>,
+            node: <TargetWord>{`stop at ${stopKg.toFixed(2)} kg`}</TargetWord>,
           },
           ...readings.map((r) => ({
             x: r.minute,
             y: r.kg,
             place: 'on' as const,
-            node: (
-              <i
-                style={{
-                  display: 'block',
-                  width: 14,
-                  height: 14,
-                  borderRadius: '50%',
-                  background: colour,
-                  border: '2.5px solid var(--ink)',
-                }}
-              />
-            ),
+            node: <PlotDot fill={colour} ring="var(--ink)" />,
           })),
         ]}
       >
-        <path
-          d={linePath(
-            [
-              { x: x.from, y: stopKg },
-              { x: x.to, y: stopKg },
-            ],
-            x,
-            y,
-          )}
-          stroke="var(--ink)"
-          strokeWidth={2}
-          strokeDasharray="7 5"
-          fill="none"
-        />
+        <TargetLine at={stopKg} x={x} y={y} />
         <path d={linePath(points, x, y)} stroke={colour} strokeWidth={5} fill="none" strokeLinecap="round" />
       </PlotFrame>
     </figure>

@@ -6,6 +6,7 @@ import type { FormAction } from './form-action.ts';
 import { LinkButton } from './link-button.tsx';
 import { Problem } from './problem.tsx';
 import styles from './set-aside-card.module.css';
+import { Tick } from './tick.tsx';
 import { Tray } from './tray.tsx';
 
 export type CutFruitProps = {
@@ -50,10 +51,7 @@ export function CutFruit({ fruit, typed, cut, id, refused }: CutFruitProps) {
           defaultValue={typed.raw ?? ''}
         />
         <Field name="cut" label="Peeled rings" unit="kg" inputMode="decimal" required defaultValue={typed.cut ?? ''} />
-        <label className={styles.tick}>
-          <input type="checkbox" name="keepPeel" defaultChecked />
-          <span>Keep the peel and cores</span>
-        </label>
+        <Tick name="keepPeel" label="Keep the peel and cores" on />
         <Button size="large">Cut</Button>
       </form>
     </Tray>

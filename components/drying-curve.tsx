@@ -1,4 +1,5 @@
 import { PlotFrame } from './plot-frame.tsx';
+import { PlotDot, TargetLine, TargetWord } from './plot-marks.tsx';
 import { bandPath, linePath, roundTicks } from './plot-scale.ts';
 
 export type DryingCurveProps = {
@@ -33,24 +34,13 @@ export function DryingCurve({ startG, targetG, weighings, end, sentence }: Dryin
             x: 0,
             y: kg,
             place: 'right',
-            node: <b style={{ background: 'var(--enamel)', padding: '0 .25rem' }}>dry at {kg.toFixed(2)} kg</b>,
+            node: <TargetWord>{`dry at ${kg.toFixed(2)} kg`}</TargetWord>,
           },
           ...points.map((p) => ({
             x: p.hours,
             y: p.grams / 1000,
             place: 'on' as const,
-            node: (
-              <i
-                style={{
-                  display: 'block',
-                  width: 14,
-                  height: 14,
-                  borderRadius: '50%',
-                  background: 'var(--rim)',
-                  border: '2.5px solid var(--enamel)',
-                }}
-              />
-            ),
+            node: <PlotDot fill="var(--rim)" ring="var(--enamel)" />,
           })),
         ]}
       >
@@ -68,20 +58,7 @@ export function DryingCurve({ startG, targetG, weighings, end, sentence }: Dryin
             stroke="none"
           />
         ) : null}
-        <path
-          d={linePath(
-            [
-              { x: x.from, y: kg },
-              { x: x.to, y: kg },
-            ],
-            x,
-            y,
-          )}
-          stroke="var(--ink)"
-          strokeWidth={2}
-          strokeDasharray="7 5"
-          fill="none"
-        />
+        <TargetLine at={kg} x={x} y={y} />
         <path
           d={linePath(
             [

@@ -4,6 +4,7 @@ import { Field } from './field.tsx';
 import styles from './fitting-form.module.css';
 import type { FormAction } from './form-action.ts';
 import { Problem } from './problem.tsx';
+import { Tick } from './tick.tsx';
 import { Tray } from './tray.tsx';
 
 export type FittingFormProps = {
@@ -30,10 +31,7 @@ export function FittingForm({ fields, hidden, keep, drop, button, ids, refused }
           {address}
           {fields.map((f) =>
             f.as === 'tick' ? (
-              <label key={f.name} className={styles.tick}>
-                <input type="checkbox" name={f.name} defaultChecked={f.text === 'true'} />
-                <span>{f.label}</span>
-              </label>
+              <Tick key={f.name} name={f.name} label={f.label} on={f.text === 'true'} />
             ) : (
               <Field
                 key={f.name}

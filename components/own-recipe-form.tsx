@@ -5,6 +5,7 @@ import type { FormAction } from './form-action.ts';
 import styles from './own-recipe-form.module.css';
 import { Problem } from './problem.tsx';
 import { type Shown, ShownFigure } from './shown-figure.tsx';
+import { Tick } from './tick.tsx';
 import { Tray } from './tray.tsx';
 import { TrayTable } from './tray-table.tsx';
 
@@ -75,10 +76,7 @@ export function OwnRecipeForm(p: OwnRecipeFormProps) {
             inputMode="decimal"
             defaultValue={t('brix')}
           />
-          <label className={styles.tick}>
-            <input type="checkbox" name="softToo" defaultChecked={t('softToo') === 'on'} />
-            <span>Soft fruit will do</span>
-          </label>
+          <Tick name="softToo" label="Soft fruit will do" on={t('softToo') === 'on'} />
           <Button kind={p.preview ? 'quiet' : 'primary'}>Work it out</Button>
         </form>
       </Tray>

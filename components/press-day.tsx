@@ -7,6 +7,7 @@ import type { FormAction } from './form-action.ts';
 import { LinkButton } from './link-button.tsx';
 import { Problem } from './problem.tsx';
 import styles from './set-aside-card.module.css';
+import { Tick } from './tick.tsx';
 import { Tray } from './tray.tsx';
 import { TrayTable } from './tray-table.tsx';
 
@@ -116,10 +117,7 @@ export function PressDay({ fruit, expected: e, mayKeepPomace, typed, press, id, 
               defaultValue={typed.pomace ?? e.pomaceKg.toFixed(2)}
             />
             {mayKeepPomace ? (
-              <label className={styles.tick}>
-                <input type="checkbox" name="keepPomace" defaultChecked />
-                <span>Keep the pomace</span>
-              </label>
+              <Tick name="keepPomace" label="Keep the pomace" on />
             ) : (
               <p>Its pomace goes to the compost: only that of apples is a material that is known.</p>
             )}

@@ -5,6 +5,7 @@ import { DryingCurve } from './drying-curve.tsx';
 import { Field } from './field.tsx';
 import type { FormAction } from './form-action.ts';
 import styles from './set-aside-card.module.css';
+import { Tick } from './tick.tsx';
 import { Tray } from './tray.tsx';
 import { TrayTable } from './tray-table.tsx';
 
@@ -102,13 +103,6 @@ function WaysOut({ view: v, actions, ids }: SetAsideCardProps) {
     </TrayTable>
   );
 }
-
-const Tick = ({ name, label }: { name: string; label: string }) => (
-  <label className={styles.tick}>
-    <input type="checkbox" name={name} />
-    <span>{label}</span>
-  </label>
-);
 
 function OnTheTrays({
   view: v,

@@ -18,6 +18,7 @@ import type { Kitchen, Place } from '#lib/store/place.ts';
 import { loadPlace } from '#lib/store/place-store.ts';
 import { actOf } from './act-of.ts';
 import type { Context } from './context.ts';
+import { freeCode } from './free-code.ts';
 
 /** Which fitting: its kind, the kitchen it stands in, its code; `new` for one that is not there yet. */
 export interface FittingAddress {
@@ -140,7 +141,8 @@ function fittingOf(
   others: readonly Row[],
 ): Fitting | Refusal {
   const isNew = view.code === 'new';
-  const code = isNew ? freeCode(values.label ?? view.kind, others) : view.code;
+  const taken = new Set(['new', ...others.map((o) => o.code)]);
+  const code = isNew ? freeCode(String(values.label ?? view.kind), { taken, longest: 30, otherwise: 'x' }) : view.code;
   const wrong = contradiction(view, values);
   if (wrong) return { refused: wrong };
   const num = (key: string): number => Number(values[key] ?? 0);
@@ -219,21 +221,6 @@ function contradiction(view: FittingView, v: FittingValues): string | null {
   if (view.kind === 'jar' && v.canning === true && !v.size)
     return 'a jar made for canning needs its size in the process tables: no minutes are printed for another';
   return null;
-}
-
-/** "10 L wide pan" → "10-l-wide-pan", numbered when it is taken. */
-function freeCode(label: string | number | boolean, others: readonly Row[]): string {
-  const plain = String(label)
-    .normalize('NFKD')
-    .toLowerCase()
-    .replace(/[^a-z0-9]+/g, '-')
-    .replace(/^-|-$/g, '')
-    .slice(0, 30);
-  const taken = new Set(['new', ...others.map((o) => o.code)]);
-  for (let n = 1; ; n += 1) {
-    const code = n === 1 ? plain || 'x' : `${plain || 'x'}-${n}`;
-    if (!taken.has(code)) return code;
-  }
 }
 
 /** Takes a fitting away; refused while records hang on it. */

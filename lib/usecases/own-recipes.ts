@@ -6,6 +6,7 @@ import { retireOwnRecipe, saveOwnRecipe } from '#lib/store/own-recipe-store.ts';
 import { loadPlace } from '#lib/store/place-store.ts';
 import { actOf } from './act-of.ts';
 import type { Context } from './context.ts';
+import { freeCode } from './free-code.ts';
 
 /** `code` of the recipe that is changed; null for a new one. */
 export interface OwnRecipeInput {
@@ -23,7 +24,8 @@ export async function keepRecipe(
     const versions = ((await loadPlace(tx, ctx.place.id)) ?? ctx.place).ownRecipes;
     const own = versions.filter((r) => r.code === code);
     if (code !== null && own.length === 0) return { refused: `there is no recipe ${code} of yours` };
-    const kept = code ?? freeCode(figures.title, new Set(versions.map((r) => r.code)));
+    const taken = new Set(versions.map((r) => r.code));
+    const kept = code ?? freeCode(figures.title, { taken, longest: 40, otherwise: 'recipe' });
     const version = 1 + Math.max(0, ...own.map((r) => r.version));
     const recipeId = `own-${kept}-${version}`;
     await saveOwnRecipe(tx, ctx.place.id, { recipeId, code: kept, version, retired: false, figures });
@@ -53,19 +55,4 @@ export async function dropRecipe(
       tell: { said: `${title} is offered no longer. Batches cooked by it still show it.` },
     };
   });
-}
-
-/** "Plum & apple jam" → "plum-apple-jam", numbered when it is taken. */
-function freeCode(title: string, taken: ReadonlySet<string>): string {
-  const plain =
-    title
-      .normalize('NFKD')
-      .toLowerCase()
-      .replace(/[^a-z0-9]+/g, '-')
-      .replace(/^-|-$/g, '')
-      .slice(0, 40) || 'recipe';
-  for (let n = 1; ; n += 1) {
-    const code = n === 1 ? plain : `${plain}-${n}`;
-    if (!taken.has(code)) return code;
-  }
 }
