@@ -1,5 +1,6 @@
 // `npm test`: the same set-up as `npm start`, then every check there is, in one row. Ends with the counts.
 import { rmSync } from 'node:fs';
+import { availableParallelism } from 'node:os';
 import { join } from 'node:path';
 import { installFromDebian } from './apt.mjs';
 import { findChromium } from './chromium.mjs';
@@ -133,11 +134,17 @@ async function browserTests() {
     {
       env: {
         CHROMIUM_PATH: chromium,
-        E2E_PORT: String(await freePort(3917, '127.0.0.1')),
+        E2E_PORTS: (await portsForBrowserTests()).join(),
         E2E_REPORT: reports.playwright,
       },
     },
   );
+}
+
+/** One for each server: two journeys at a time where there are two cores, as a browser mostly waits. */
+async function portsForBrowserTests() {
+  const first = await freePort(3917, '127.0.0.1');
+  return availableParallelism() > 1 ? [first, await freePort(first + 1, '127.0.0.1')] : [first];
 }
 
 /** Prints how each step ended and the counts, last; a step that failed without a failing test counts as one failure. */

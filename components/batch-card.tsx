@@ -6,6 +6,7 @@ import { BatchNow } from './batch-now.tsx';
 import { PhReadings } from './batch-ph.tsx';
 import type { BatchCardProps, BatchSheetShown } from './batch-shown.ts';
 import { DataTable } from './data-table.tsx';
+import { ShownFigure } from './shown-figure.tsx';
 import { Tray } from './tray.tsx';
 import { TrayTable } from './tray-table.tsx';
 
@@ -72,6 +73,20 @@ export function BatchCardView(props: BatchCardProps) {
 }
 
 function SheetTray({ sheet: s }: { sheet: BatchSheetShown }) {
+  if (s.figures && s.figures.length > 0)
+    return (
+      <Tray title="The sheet">
+        <dl className={styles.facts}>
+          <div>
+            <dt>Fruit as weighed</dt>
+            <dd>{bothMasses(s.rawG)}</dd>
+          </div>
+        </dl>
+        {s.figures.map((f) => (
+          <ShownFigure key={f.label} {...f} />
+        ))}
+      </Tray>
+    );
   const rows: [string, string][] = [
     ['Fruit as weighed', bothMasses(s.rawG)],
     ['Prepared', bothMasses(s.preparedG)],

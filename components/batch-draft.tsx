@@ -1,6 +1,4 @@
-import { fahrenheit } from '#lib/units/convert.ts';
 import { counted } from '#lib/units/format.ts';
-import { celsius } from '#lib/units/quantity.ts';
 import styles from './batch-draft.module.css';
 import { Button } from './button.tsx';
 import { Caution } from './caution.tsx';
@@ -20,7 +18,7 @@ type Draft = {
   cupsEach: Shown | null;
   unsplitCups: number | null;
   prepared: Shown;
-  doses: readonly { name: string; figure: Shown; household: string | null }[];
+  doses: readonly { label: string; figure: Shown }[];
   mix: Shown | null;
   final: Shown | null;
   boilOff: Shown | null;
@@ -85,8 +83,6 @@ export type BatchDraftProps = {
   id: string;
   refused: string | null;
 };
-
-const degrees = (f: Shown): string => `${f.value.toFixed(1)} °C · ${fahrenheit(celsius(f.value)).toFixed(1)} °F`;
 
 /** The sheet: on the left what was weighed, on the right what follows from it, and the button that lights the burner. */
 export function BatchDraft(p: BatchDraftProps) {
@@ -172,7 +168,7 @@ export function BatchDraft(p: BatchDraftProps) {
             <ShownFigure label={d.batches > 1 ? 'Prepared fruit, all' : 'Prepared fruit'} figure={d.prepared} />
             {d.cupsEach ? <ShownFigure label="Crushed, each" figure={d.cupsEach} /> : null}
             {d.doses.map((x) => (
-              <ShownFigure key={x.name} label={x.household ? `${x.name}, ${x.household}` : x.name} figure={x.figure} />
+              <ShownFigure key={x.label} {...x} />
             ))}
             {d.mix ? <ShownFigure label="Mix" figure={d.mix} /> : null}
             {d.acidByJar.map((a) => (
@@ -183,8 +179,8 @@ export function BatchDraft(p: BatchDraftProps) {
             <Tray title="When to stop, surest first">
               <ShownFigure label="Pan weight" figure={d.final} />
               {d.brix ? <ShownFigure label="Refractometer" figure={d.brix} /> : null}
-              {d.stop ? <ShownFigure label="Temperature" figure={d.stop} text={degrees(d.stop)} /> : null}
-              {d.water ? <ShownFigure label="Water boils at" figure={d.water} text={degrees(d.water)} /> : null}
+              {d.stop ? <ShownFigure label="Temperature" figure={d.stop} /> : null}
+              {d.water ? <ShownFigure label="Water boils at" figure={d.water} /> : null}
               {d.boilOff ? <ShownFigure label="Boil off" figure={d.boilOff} /> : null}
               {d.boilMin ? <ShownFigure label="Clock, at full boil" figure={d.boilMin} /> : null}
             </Tray>

@@ -1,5 +1,6 @@
 /** What the page of one batch is handed: plain values, shared by its card and the step that is due. */
 import type { FormAction } from './form-action.ts';
+import type { Shown } from './shown-figure.tsx';
 
 export type BatchSheetShown = {
   rawG: number;
@@ -25,6 +26,7 @@ export type BatchSheetShown = {
   ways: readonly string[];
   household: boolean;
   steps: readonly { text: string; caution: string | null }[];
+  figures?: readonly { label: string; figure: Shown }[];
 };
 export type BatchShown = {
   code: string;

@@ -2,6 +2,7 @@ import Link from 'next/link';
 import { BothUnits } from './both-units.tsx';
 import { fruitColour } from './fruit-colour.ts';
 import styles from './perish-list.module.css';
+import { type Shown, ShownFigure } from './shown-figure.tsx';
 import { StatusMark, type StatusState } from './status-mark.tsx';
 
 export type PerishRow = {
@@ -21,6 +22,8 @@ export type PerishRow = {
   href: string;
   /** What placing it would take: "about 7 half-pints of raspberry jam, 1 h of work". */
   takes?: string;
+  /** What its time, its jars and its work rest on. */
+  figures?: readonly { label: string; figure: Shown }[];
   /** `due` inside the day, `late` past its time, `waiting` while it still ripens. */
   state?: Extract<StatusState, 'due' | 'late' | 'waiting' | 'hold'>;
 };
@@ -52,8 +55,20 @@ export function PerishList({ rows, firstUnit = 'kg' }: { rows: readonly PerishRo
               {row.state ? <StatusMark state={row.state} word={row.deadline} /> : row.deadline}
               {row.left ? <span className={styles.left}>{row.left}</span> : null}
             </span>
-            {row.takes ? <span className={styles.takes}>{row.takes}</span> : null}
           </Link>
+          {row.figures && row.figures.length > 0 ? (
+            <details className={styles.takes}>
+              <summary>
+                {row.takes ?? 'Its clock'}{' '}
+                <span className={styles.why}>
+                  why<span className="heard"> these figures of {row.name}</span>
+                </span>
+              </summary>
+              {row.figures.map((f) => (
+                <ShownFigure key={f.label} {...f} />
+              ))}
+            </details>
+          ) : null}
         </li>
       ))}
     </ul>

@@ -7,6 +7,7 @@ import type { FormAction } from './form-action.ts';
 import { LinkButton } from './link-button.tsx';
 import { Problem } from './problem.tsx';
 import styles from './set-aside-card.module.css';
+import { type Shown, ShownFigure } from './shown-figure.tsx';
 import { Tick } from './tick.tsx';
 import { Tray } from './tray.tsx';
 import { TrayTable } from './tray-table.tsx';
@@ -22,6 +23,7 @@ export type PressDayProps = {
     quarts: { low: number; typ: number; high: number };
     pomaceKg: number;
     process: { minutes: number; loads: number; canner: string } | null;
+    figures: readonly { label: string; figure: Shown }[];
   } | null;
   mayKeepPomace: boolean;
   typed: Readonly<Record<string, string | undefined>>;
@@ -86,10 +88,12 @@ export function PressDay({ fruit, expected: e, mayKeepPomace, typed, press, id, 
                 {e.process.canner.toLowerCase()}.
               </p>
             ) : null}
+            {e.figures.map((f) => (
+              <ShownFigure key={f.label} {...f} />
+            ))}
             <p className="quiet">
-              Shares: growers’ reports of home rack presses, 55 % fair and 67 % good. Not for sale until the juice rule
-              of your place is answered on the <a href="/labels">rule card</a>: a warning label or a treatment that
-              takes five logs off.
+              Not for sale until the juice rule of your place is answered on the <a href="/labels">rule card</a>: a
+              warning label or a treatment that takes five logs off.
             </p>
           </Tray>
         ) : null}

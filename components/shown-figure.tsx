@@ -1,4 +1,6 @@
 import type { ReactNode } from 'react';
+import { fahrenheit } from '#lib/units/convert.ts';
+import { celsius } from '#lib/units/quantity.ts';
 import { FigureWithSource } from './figure-with-source.tsx';
 
 export type Shown = {
@@ -13,6 +15,7 @@ export type Shown = {
 
 /** Grams below a kilogram, kilograms above; everything else with the digits it deserves. */
 export function figureText({ value, unit, band }: Pick<Shown, 'value' | 'unit' | 'band'>): string {
+  if (unit === '°C') return `${value.toFixed(1)} °C · ${fahrenheit(celsius(value)).toFixed(1)} °F`;
   const text = unit === 'g' ? grams(value) : `${rounded(value, unit)}${unit ? ` ${unit}` : ''}`;
   if (!band || rounded(band.low, unit) === rounded(band.high, unit)) return text;
   return unit === 'g'

@@ -17,7 +17,7 @@ export type ThinkAheadProps = {
     fruit: readonly { name: string; grams: number }[];
     pans: number;
     pansBecause: string | null;
-    doses: readonly { name: string; figure: Shown; household: string | null }[];
+    doses: readonly { label: string; figure: Shown }[];
     finish: readonly Labelled[];
     jars: readonly Labelled[];
     goes: string;
@@ -158,7 +158,7 @@ function WhatItTakes({ view: v }: { view: View }) {
         {v.pans > 1 && v.pansBecause ? `, in ${counted(v.pans, 'pan')}: ${v.pansBecause}` : ''}.
       </p>
       {v.doses.map((d) => (
-        <ShownFigure key={d.name} label={d.household ? `${d.name}, ${d.household}` : d.name} figure={d.figure} />
+        <ShownFigure key={d.label} {...d} />
       ))}
       {v.finish.map((f) => (
         <ShownFigure key={f.label} label={f.label} figure={f.figure} />

@@ -2,6 +2,7 @@ import { counted, duration, kilograms } from '#lib/units/format.ts';
 import { EmptyState } from './empty-state.tsx';
 import { LinkButton } from './link-button.tsx';
 import { PerishList } from './perish-list.tsx';
+import type { Shown } from './shown-figure.tsx';
 import { StatusMark } from './status-mark.tsx';
 import styles from './today-trays.module.css';
 import { Tray } from './tray.tsx';
@@ -24,6 +25,7 @@ export type TodayTraysProps = {
       low: number;
       high: number;
       takes: string | null;
+      figures: readonly { label: string; figure: Shown }[];
     }[];
     past: readonly { name: string; grams: number }[];
     pastG: number;
@@ -32,6 +34,7 @@ export type TodayTraysProps = {
     due: readonly { href: string; text: string; late: boolean }[];
     feed: string;
     minutesFree: number;
+    people: readonly { name: string; minutes: number }[];
     lids: number;
     sugarG: number;
   };
@@ -53,6 +56,7 @@ export function TodayTrays({ view }: TodayTraysProps) {
     href: `/batches/new?${new URLSearchParams(t.lotIds.map((id) => ['lot', id]))}`,
     ...(t.state ? { state: t.state } : {}),
     ...(t.takes ? { takes: t.takes } : {}),
+    figures: t.figures,
   }));
   return (
     <TrayTable>
@@ -111,15 +115,32 @@ export function TodayTrays({ view }: TodayTraysProps) {
           <dl className={styles.means}>
             <div>
               <dt>Kitchen time</dt>
-              <dd>{view.minutesFree > 0 ? duration(view.minutesFree) : 'none set aside'}</dd>
+              <dd>
+                {view.minutesFree > 0 ? duration(view.minutesFree) : 'none set aside'}
+                <a className={styles.from} href="/place">
+                  {view.people.length > 0
+                    ? view.people.map((p) => `${p.name} ${duration(p.minutes)}`).join(', ')
+                    : 'Who is there'}
+                </a>
+              </dd>
             </div>
             <div>
               <dt>Lids, regular</dt>
-              <dd>{counted(view.lids, 'lid')}</dd>
+              <dd>
+                {counted(view.lids, 'lid')}
+                <a className={styles.from} href="/trace?code=lid">
+                  its boxes
+                </a>
+              </dd>
             </div>
             <div>
               <dt>Sugar</dt>
-              <dd>{kilograms(view.sugarG)}</dd>
+              <dd>
+                {kilograms(view.sugarG)}
+                <a className={styles.from} href="/trace?code=sugar">
+                  its bags
+                </a>
+              </dd>
             </div>
           </dl>
         </Tray>

@@ -1,6 +1,11 @@
 import { defineConfig } from 'playwright/test';
 
-const baseURL = `http://127.0.0.1:${process.env.E2E_PORT ?? '3917'}`;
+/** One server, with a database of its own, for each worker. */
+const servers = (process.env.E2E_PORTS ?? process.env.E2E_PORT ?? '3917')
+  .split(',')
+  .map((port) => ({ port, url: `http://127.0.0.1:${port}` }));
+/** Of the worker that reads this; the first one outside of a worker. */
+const baseURL = servers[Number(process.env.TEST_PARALLEL_INDEX ?? 0)]?.url;
 const chromium = process.env.CHROMIUM_PATH?.trim();
 const report = process.env.E2E_REPORT?.trim();
 
@@ -14,7 +19,7 @@ const ARGUMENTS = [
 ];
 
 /**
- * Journeys in a real browser over the production build, one after the other: they share one server and its database.
+ * Journeys in a real browser over the production build. The files of one worker follow one another: they share its server and database.
  * A file named `*.phone.spec.ts` runs on the phone, `*.desk.spec.ts` at the desk, any other on both.
  */
 export default defineConfig({
@@ -22,7 +27,7 @@ export default defineConfig({
   testMatch: '*.spec.ts',
   outputDir: '../test-results',
   fullyParallel: false,
-  workers: 1,
+  workers: servers.length,
   retries: 0,
   forbidOnly: Boolean(process.env.CI),
   timeout: 60_000,
@@ -50,14 +55,15 @@ export default defineConfig({
       use: { viewport: { width: 390, height: 844 }, deviceScaleFactor: 2, hasTouch: true, isMobile: true },
     },
   ],
-  webServer: {
+  webServer: servers.map(({ port, url }) => ({
     command: 'node e2e/server.mjs',
     cwd: '..',
-    url: `${baseURL}/icon.svg`,
+    env: { E2E_PORT: port },
+    url: `${url}/icon.svg`,
     reuseExistingServer: false,
     timeout: 60_000,
     gracefulShutdown: { signal: 'SIGTERM', timeout: 5000 },
     stdout: 'ignore',
     stderr: 'pipe',
-  },
+  })),
 });

@@ -3,8 +3,9 @@
  * (USDA SR26 where it says so); what it does not print is not guessed. A powder by the spoon is to be weighed: two tablespoons
  * of home powder are near 15 g, not 60.
  */
-import { gramsOfMeasure } from '#lib/reference/household-measures.ts';
+import { gramsOfMeasure, printedMeasure } from '#lib/reference/household-measures.ts';
 import { type DoseItem, doseItem } from '#lib/reference/recipes/dose-items.ts';
+import type { SourceId } from '#lib/reference/sources.ts';
 import type { Measure } from '#lib/units/measure.ts';
 
 type Spoon = 'cup' | 'tbsp' | 'tsp';
@@ -71,16 +72,25 @@ const STEP: Readonly<Record<Spoon, number>> = { cup: 4, tbsp: 2, tsp: 4 };
 const LEAST: Readonly<Record<Spoon, number>> = { cup: 0.25, tbsp: 0.5, tsp: 0.25 };
 const FRACTIONS: Readonly<Record<string, string>> = { '0.25': '¼', '0.5': '½', '0.75': '¾' };
 
-/** "about 6 cups", to the quarter; null where nothing is printed, where it is too little to measure, or where it must be weighed. */
-export function householdText(item: DoseItem, grams: number): string | null {
+export interface ByHand {
+  /** "about 6 cups", to the quarter. */
+  readonly text: string;
+  readonly measure: Spoon;
+  readonly gramsEach: number;
+  readonly source: SourceId;
+}
+
+/** An amount by cup or spoon; null where nothing is printed, where it is too little to measure, or where it must be weighed. */
+export function householdOf(item: DoseItem, grams: number): ByHand | null {
   const known = BY_VOLUME[item];
   if (!known || known.weigh) return null;
   for (const measure of known.measures) {
-    const n = Math.round((grams / gramsOfMeasure(known.item, measure)) * STEP[measure]) / STEP[measure];
+    const { grams: gramsEach, source } = printedMeasure(known.item, measure);
+    const n = Math.round((grams / gramsEach) * STEP[measure]) / STEP[measure];
     if (n < LEAST[measure]) continue;
     const whole = Math.floor(n);
     const text = `${whole === 0 ? '' : whole}${FRACTIONS[String(n - whole)] ?? ''}`;
-    return `about ${text} ${measure === 'cup' && n > 1 ? 'cups' : measure}`;
+    return { text: `about ${text} ${measure === 'cup' && n > 1 ? 'cups' : measure}`, measure, gramsEach, source };
   }
   return null;
 }

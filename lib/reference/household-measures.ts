@@ -80,8 +80,12 @@ export const HOUSEHOLD_MEASURES = [
 ] as const satisfies readonly HouseholdMeasure[];
 
 /** Grams of one measure of an item. RangeError when the table has no such pair: a density is never guessed. */
-export function gramsOfMeasure(item: string, measure: HouseholdMeasure['measure']): number {
+export const gramsOfMeasure = (item: string, measure: HouseholdMeasure['measure']): number =>
+  printedMeasure(item, measure).grams;
+
+/** The row of one measure of an item. RangeError when the table has no such pair. */
+export function printedMeasure(item: string, measure: HouseholdMeasure['measure']): HouseholdMeasure {
   const row = HOUSEHOLD_MEASURES.find((r) => r.item === item && r.measure === measure);
   if (!row) throw new RangeError(`no weight is printed for one ${measure} of "${item}"`);
-  return row.grams;
+  return row;
 }

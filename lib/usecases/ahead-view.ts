@@ -1,21 +1,20 @@
 /** A sheet thought ahead as plain values: what goes in, when to stop, where it goes, what it costs, and what differs from as written. */
 import type { BatchSheet } from '#lib/batch/batch-sheet.ts';
 import type { Figure } from '#lib/batch/figure.ts';
-import { householdText } from '#lib/batch/household.ts';
 import { fruitOf } from '#lib/reference/fruits.ts';
 import type { Place } from '#lib/store/place.ts';
 import { counted, mass } from '#lib/units/format.ts';
 import { type CookPictures, cookPictures } from './cook-pictures.ts';
-import { type ShownFigure, shown } from './draft-view.ts';
+import { type LabelledFigure, type ShownFigure, shown, shownDose } from './shown-figure.ts';
 
 export interface AheadView extends CookPictures {
   /** Fruit as weighed, before it is prepared. */
   fruit: { name: string; grams: number }[];
   pans: number;
   pansBecause: string | null;
-  doses: { name: string; figure: ShownFigure; household: string | null }[];
-  finish: { label: string; figure: ShownFigure }[];
-  jars: { label: string; figure: ShownFigure }[];
+  doses: LabelledFigure[];
+  finish: LabelledFigure[];
+  jars: LabelledFigure[];
   goes: string;
   reasons: string[];
   /** When a meter is wanted. */
@@ -38,12 +37,7 @@ export function aheadView(
     fruit: now.prepared.map((p) => ({ name: fruitOf(p.lot.foodId).name, grams: p.lot.grams })),
     pans: Math.max(1, now.pans.length),
     pansBecause: now.split?.reason ?? null,
-    doses:
-      pan?.doses.map((d) => ({
-        name: d.name,
-        figure: shown(d.grams),
-        household: householdText(d.item, d.grams.value),
-      })) ?? [],
+    doses: pan?.doses.map(shownDose) ?? [],
     finish: [
       ...some('Pan weight', pan?.balance.finalG),
       ...some('Refractometer', pan?.balance.brix),

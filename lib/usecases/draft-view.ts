@@ -1,21 +1,11 @@
 /** The draft as plain values for the sheet on screen, each figure with what it rests on. */
 import type { Figure } from '#lib/batch/figure.ts';
-import { householdText } from '#lib/batch/household.ts';
 import { SOURCES } from '#lib/reference/sources.ts';
 import { type CookPictures, cookPictures } from './cook-pictures.ts';
 import type { Draft } from './draft-batch.ts';
 import { frozenSheet } from './freeze-sheet.ts';
 import type { FrozenSheet } from './frozen-sheet.ts';
-
-export interface ShownFigure {
-  value: number;
-  unit: string;
-  band: { low: number; high: number } | null;
-  formula: string;
-  inputs: { label: string; value: string }[];
-  source: string;
-  status: string;
-}
+import { type LabelledFigure, type ShownFigure, shown, shownDose } from './shown-figure.ts';
 
 export interface DraftView {
   title: string;
@@ -25,7 +15,7 @@ export interface DraftView {
   cupsEach: ShownFigure | null;
   unsplitCups: number | null;
   prepared: ShownFigure;
-  doses: { name: string; figure: ShownFigure; household: string | null }[];
+  doses: LabelledFigure[];
   mix: ShownFigure | null;
   final: ShownFigure | null;
   boilOff: ShownFigure | null;
@@ -61,18 +51,6 @@ export interface DraftView {
   setAsides: { material: string; use: string; fresh: ShownFigure; dried: ShownFigure | null }[];
 }
 
-export const shown = (f: Figure): ShownFigure => ({
-  value: f.value,
-  unit: f.unit,
-  band: f.band ? { low: f.band.low, high: f.band.high } : null,
-  formula: f.formula,
-  inputs: f.inputs.map((i) => ({
-    label: i.name,
-    value: `${typeof i.value === 'number' ? Math.round(i.value * 1000) / 1000 : i.value}${i.unit ? ` ${i.unit}` : ''}`,
-  })),
-  source: SOURCES[f.source].title,
-  status: f.status,
-});
 const maybe = (f: Figure | null | undefined): ShownFigure | null => (f ? shown(f) : null);
 
 const NEEDS: Record<string, string> = {
@@ -95,12 +73,7 @@ export function draftView(d: Draft): DraftView {
     cupsEach: maybe(sheet.split?.cupsEach),
     unsplitCups: sheet.split?.unsplitCups ?? null,
     prepared: shown(sheet.preparedG),
-    doses:
-      pan?.doses.map((x) => ({
-        name: x.name,
-        figure: shown(x.grams),
-        household: householdText(x.item, x.grams.value),
-      })) ?? [],
+    doses: pan?.doses.map(shownDose) ?? [],
     mix: maybe(pan?.balance.chargeG),
     final: maybe(pan?.balance.finalG),
     boilOff: maybe(pan?.balance.evaporateG),

@@ -1,7 +1,9 @@
 /** From the sheet on the screen to the figures the batch keeps. */
+import type { Figure } from '#lib/batch/figure.ts';
 import { instructions } from '#lib/batch/instructions.ts';
 import type { Draft } from './draft-batch.ts';
 import type { FrozenSheet } from './frozen-sheet.ts';
+import { type LabelledFigure, shown, shownDose } from './shown-figure.ts';
 
 /** Batch `i` of a draft. Packs without a pan have their jars shared out over the one record. */
 export function frozenSheet(draft: Draft, i: number): FrozenSheet {
@@ -40,5 +42,28 @@ export function frozenSheet(draft: Draft, i: number): FrozenSheet {
     household: sheet.householdOnly,
     steps: instructions(sheet, draft.question).map((s) => ({ text: s.text, caution: s.caution ?? null })),
     source: draft.recipe.origin.standing === 'published' ? draft.recipe.origin.sources.join(', ') : 'house recipe',
+    figures: figuresOf(draft, i),
   };
+}
+
+function figuresOf({ sheet, jarKind }: Draft, i: number): LabelledFigure[] {
+  const pan = sheet.pans[i];
+  const packs = sheet.packs?.ok ? sheet.packs : null;
+  const some = (label: string, f: Figure | null | undefined) => (f ? [{ label, figure: shown(f) }] : []);
+  return [
+    ...some(sheet.pans.length > 1 ? `Prepared, for ${sheet.pans.length} pans` : 'Prepared', sheet.preparedG),
+    ...(pan?.doses.map(shownDose) ?? []),
+    ...some('Mix', pan?.balance.chargeG),
+    ...some('Pan weight to stop at', pan?.balance.finalG),
+    ...some('Refractometer', pan?.balance.brix),
+    ...some('Temperature, a guide', sheet.temperature?.stopC),
+    ...some('Water boils at', sheet.temperature?.waterC),
+    ...some('To boil off', pan?.balance.evaporateG),
+    ...some('Clock, at full boil', pan?.boilMin),
+    ...some(jarKind ? `Jars, ${jarKind.label}` : 'Packs', pan ? pan.fill.jars : packs?.packs),
+    ...some('Partial jar, to the fridge', pan ? pan.fill.partialG : packs?.leftG),
+    ...some('Process at a full boil', sheet.process?.minutes),
+    ...some('Headspace', sheet.process?.headspaceIn),
+    ...some('Boil the empty jars', sheet.process?.steriliseMin),
+  ];
 }

@@ -1,5 +1,6 @@
 /** The figures a batch keeps: computed once when it is lit, shown at the stove, never computed again. */
 import type { BatchRecord } from '#lib/ledger/batch-record.ts';
+import type { LabelledFigure } from './shown-figure.ts';
 
 export interface FrozenSheet {
   rawG: number;
@@ -31,6 +32,8 @@ export interface FrozenSheet {
   household: boolean;
   steps: { text: string; caution: string | null }[];
   source: string;
+  /** Its figures with what each rests on; a batch entered without a sheet has none. */
+  figures?: LabelledFigure[];
 }
 
 export const sheetOf = (b: BatchRecord): FrozenSheet => b.result as unknown as FrozenSheet;

@@ -1,5 +1,6 @@
 /** Pressing day: what so much fruit gives by the press, what a canner needs for its quarts, and what is refused. */
 
+import { type Figure, figure, input } from '#lib/batch/figure.ts';
 import { fruitOf } from '#lib/reference/fruits.ts';
 import { jarSizeOf } from '#lib/reference/jar-sizes.ts';
 import { neverShelfFor } from '#lib/reference/never-shelf.ts';
@@ -10,9 +11,11 @@ import { sucroseDensity } from '#lib/science/density.ts';
 import { loadLots } from '#lib/store/ledger-store.ts';
 import { mainKitchen } from '#lib/store/place.ts';
 import { feet, ML_PER_US_QUART } from '#lib/units/convert.ts';
+import { parseNumber } from '#lib/units/parse-number.ts';
 import { celsius } from '#lib/units/quantity.ts';
 import type { Context } from './context.ts';
 import { isApple, notForFood } from './set-aside-makes.ts';
+import { type LabelledFigure, shown } from './shown-figure.ts';
 
 export interface PressView {
   fruit: { id: string; code: string; label: string; grade: string; grams: number; refused: string | null }[];
@@ -28,6 +31,8 @@ export interface PressView {
     quarts: { low: number; typ: number; high: number };
     pomaceKg: number;
     process: { minutes: number; loads: number; canner: string } | null;
+    /** The same, each with what it rests on. */
+    figures: LabelledFigure[];
   } | null;
 }
 
@@ -37,7 +42,8 @@ export async function readPress(
 ): Promise<PressView> {
   const lots = (await loadLots(ctx.db, ctx.place.id, { kinds: ['fruit'] })).filter((l) => l.onHand >= 1000);
   const chosen = lots.find((l) => l.id === q.lot);
-  const kg = Number((q.kg ?? '').replace(',', '.'));
+  const typed = parseNumber(q.kg ?? '');
+  const kg = typed.ok ? typed.value : 0;
   const shown = lots.map((l) => ({
     id: l.id,
     code: l.code,
@@ -62,7 +68,7 @@ export function pressed(ctx: Context, foodId: string, kg: number): NonNullable<P
   const kgPerL = sucroseDensity(brix, celsius(20)) / 1000;
   const quarts = (share: number) => Math.floor((share * kg) / kgPerL / (ML_PER_US_QUART / 1000));
   const typ = quarts(PRESS_JUICE.typ);
-  return {
+  const expected = {
     kg,
     juiceKg: { low: PRESS_JUICE.low * kg, typ: PRESS_JUICE.typ * kg, high: PRESS_JUICE.high * kg },
     litres: (PRESS_JUICE.typ * kg) / kgPerL,
@@ -71,6 +77,62 @@ export function pressed(ctx: Context, foodId: string, kg: number): NonNullable<P
     pomaceKg: kg * (1 - PRESS_JUICE.typ - PRESS_LOSS),
     process: canning(ctx, foodId, typ),
   };
+  return { ...expected, figures: figuresOf(expected, kgPerL) };
+}
+
+type Expected = Omit<NonNullable<PressView['expected']>, 'figures'>;
+
+function figuresOf(e: Expected, kgPerL: number): LabelledFigure[] {
+  const fruit = input('fruit in the press', e.kg, 'kg');
+  const figures: [string, Figure][] = [
+    [
+      'Juice',
+      figure({
+        value: e.juiceKg.typ,
+        unit: 'kg',
+        band: { low: e.juiceKg.low, high: e.juiceKg.high },
+        formula: 'fruit × the share a home rack press runs off',
+        inputs: [fruit, input('share', `${PRESS_JUICE.typ} (${PRESS_JUICE.low} fair to ${PRESS_JUICE.high} good)`)],
+        source: PRESS_JUICE.source,
+        status: PRESS_JUICE.status,
+      }),
+    ],
+    [
+      'Litres',
+      figure({
+        value: e.litres,
+        unit: 'L',
+        formula: 'juice ÷ density of a sugar solution of its °Bx at 20 °C',
+        inputs: [
+          input('juice', e.juiceKg.typ, 'kg'),
+          input('usual °Bx of the fruit, from its table', e.brix),
+          input('density', kgPerL, 'kg/L'),
+        ],
+      }),
+    ],
+    [
+      'Quarts',
+      figure({
+        value: e.quarts.typ,
+        unit: '',
+        band: { low: e.quarts.low, high: e.quarts.high },
+        formula: 'litres ÷ 0.946353 L, whole quarts',
+        inputs: [input('juice', e.litres, 'L')],
+      }),
+    ],
+    [
+      'Pomace',
+      figure({
+        value: e.pomaceKg,
+        unit: 'kg',
+        formula: 'fruit - juice - what stays on cloth and racks',
+        inputs: [fruit, input('juice', e.juiceKg.typ, 'kg'), input('on cloth and racks', PRESS_LOSS * e.kg, 'kg')],
+        source: 'ESTIMATE',
+        status: 'estimate',
+      }),
+    ],
+  ];
+  return figures.map(([label, f]) => ({ label, figure: shown(f) }));
 }
 
 function canning(

@@ -14,8 +14,8 @@ import {
   ownRecipe,
 } from '#lib/reference/recipes/own-recipe.ts';
 import type { Context } from './context.ts';
-import type { ShownFigure } from './draft-view.ts';
 import { recipeHere } from './recipes-here.ts';
+import type { ShownFigure } from './shown-figure.ts';
 import { thinkAhead } from './think-ahead.ts';
 
 type Option = { value: string; label: string };

@@ -1,6 +1,9 @@
 /** Today's one question: what dies first, and what would it take? */
 
+import { figure, input } from '#lib/batch/figure.ts';
 import type { Grade, HeldLot } from '#lib/ledger/lot.ts';
+import { freshLifeOf } from '#lib/reference/fresh-life.ts';
+import { gradeOf } from '#lib/reference/fruit-grades.ts';
 import { hoursLeft } from '#lib/science/perish-clock.ts';
 import { loadBatches } from '#lib/store/batch-store.ts';
 import { loadLots } from '#lib/store/ledger-store.ts';
@@ -11,6 +14,7 @@ import type { Context } from './context.ts';
 import { type Due, dueList } from './due-list.ts';
 import { freshLifeKnown } from './fresh-life-known.ts';
 import { localClock } from './local-clock.ts';
+import { type LabelledFigure, shown } from './shown-figure.ts';
 import { wouldTake } from './would-take.ts';
 
 export interface TurningLot {
@@ -30,6 +34,8 @@ export interface TurningLot {
   state: 'due' | 'late' | null;
   /** What placing it would take, in words. */
   takes: string | null;
+  /** What its time, its jars and its work rest on. */
+  figures: LabelledFigure[];
 }
 
 export interface TodayView {
@@ -48,6 +54,8 @@ export interface TodayView {
   /** The same as a calendar to subscribe to. */
   feed: string;
   minutesFree: number;
+  /** Whose minutes they are, today. */
+  people: { name: string; minutes: number }[];
   lids: number;
   sugarG: number;
 }
@@ -83,7 +91,9 @@ export async function readToday(ctx: Context): Promise<TodayView> {
   const soon = fresh.filter((t) => t.hours <= 48);
   const sum = (lots: { grams: number }[]) => lots.reduce((g, l) => g + l.grams, 0);
   const onHand = (item: string) => supplies.filter((s) => s.item === item).reduce((n, s) => n + s.onHand, 0);
-  const weekdayMinutes = ctx.place.people.map((p) => p.minutes[weekdayIndex(ctx)] ?? 0);
+  const people = ctx.place.people
+    .map((p) => ({ name: p.label, minutes: p.minutes[weekdayIndex(ctx)] ?? 0 }))
+    .filter((p) => p.minutes > 0);
   return {
     turning,
     past: gone.map((t) => ({ name: `${t.name}, ${t.grade}`, grams: t.grams })),
@@ -95,7 +105,8 @@ export async function readToday(ctx: Context): Promise<TodayView> {
     cullG: fruit.filter((l) => l.grade === 'cull').reduce((g, l) => g + l.onHand, 0),
     due: [...batches.map((b) => dueOf(ctx, b)), ...soonDue(ctx, clocks)],
     feed: `/api/due?${new URLSearchParams({ place: ctx.place.id })}`,
-    minutesFree: weekdayMinutes.reduce((a, b) => a + b, 0),
+    minutesFree: people.reduce((a, b) => a + b.minutes, 0),
+    people,
     lids: onHand('lid-regular'),
     sugarG: onHand('sugar'),
   };
@@ -122,13 +133,15 @@ function turningOf(ctx: Context, lots: HeldLot[]): TurningLot {
   const lot = lots[0] as HeldLot;
   const hours = first?.hours ?? Number.POSITIVE_INFINITY;
   const end = new Date(ctx.now.getTime() + Math.max(0, Number.isFinite(hours) ? hours : 0) * 3_600_000);
+  const grams = lots.reduce((g, l) => g + l.onHand, 0);
+  const takes = wouldTake(ctx, lot.foodId ?? '', lot.grade ?? 'perfect', grams);
   const rows = [...new Set(lots.map((l) => l.row).filter((r) => r !== null))];
   return {
     id: lot.id,
     name: lot.label,
     row: rows.join(', ') || null,
     grade: lot.grade ?? 'perfect',
-    grams: lots.reduce((g, l) => g + l.onHand, 0),
+    grams,
     hours,
     low: first?.low ?? hours,
     high: first?.high ?? hours,
@@ -138,11 +151,35 @@ function turningOf(ctx: Context, lots: HeldLot[]): TurningLot {
     foodId: lot.foodId ?? '',
     lotIds: lots.map((l) => l.id),
     state: hours <= 0 ? 'late' : hours <= 24 ? 'due' : null,
-    takes: wouldTake(
-      ctx,
-      lot.foodId ?? '',
-      lot.grade ?? 'perfect',
-      lots.reduce((g, l) => g + l.onHand, 0),
+    takes: takes?.says ?? null,
+    figures: [...(first ? [timeFigure(ctx, lots, hours)] : []), ...(takes?.figures ?? [])],
+  };
+}
+
+/** The shortest clock of the lots, with the published life it started from. */
+function timeFigure(ctx: Context, lots: readonly HeldLot[], hours: number): LabelledFigure {
+  const lot = lots.find((l) => lotClock(ctx, l)?.hours === hours) ?? (lots[0] as HeldLot);
+  const life = freshLifeOf(lot.foodId ?? '');
+  const grade = gradeOf(lot.grade ?? 'perfect');
+  const clock = lotClock(ctx, lot);
+  return {
+    label: 'Time left',
+    figure: shown(
+      figure({
+        value: Math.max(0, hours),
+        unit: 'h',
+        band: clock && { low: Math.max(0, clock.low), high: Math.max(0, clock.high) },
+        formula: `life at the store’s temperature (log-linear between the two anchors) × its grade - age${clock?.capped ? `, and never more than ${grade.capHours} h for ${lot.grade} fruit` : ''}`,
+        inputs: [
+          input(`in the cold, ${life.storeTempC} °C`, `${life.daysLow} to ${life.daysHigh}`, 'days'),
+          input('at 20 °C, an estimate', life.daysAt20C, 'days'),
+          input('the store, middle of its range', roomTemp(ctx.place.rooms.find((r) => r.id === lot.roomId)), '°C'),
+          input(`${lot.grade ?? 'perfect'} keeps, an estimate`, grade.lifeFactor, 'of that'),
+          input('age', Math.round(ageHours(ctx, lot)), 'h'),
+        ],
+        source: life.source,
+        status: life.status,
+      }),
     ),
   };
 }

@@ -10,8 +10,8 @@ import { mainKitchen } from '#lib/store/place.ts';
 import { feet } from '#lib/units/convert.ts';
 import { choiceOf, usualFruit } from './choose-recipe.ts';
 import type { Context } from './context.ts';
-import type { ShownFigure } from './draft-view.ts';
 import { ownOffered, recipeHere } from './recipes-here.ts';
+import type { ShownFigure } from './shown-figure.ts';
 
 export interface RecipePageView {
   title: string;

@@ -14,8 +14,8 @@ import { mainKitchen } from '#lib/store/place.ts';
 import { type AheadView, aheadView } from './ahead-view.ts';
 import { type Bench, benchQuestion, jarKindFor, panFor } from './bench-question.ts';
 import type { Context } from './context.ts';
-import { type ShownFigure, shown } from './draft-view.ts';
 import { learntFigures } from './learn-figures.ts';
+import { type ShownFigure, shown } from './shown-figure.ts';
 
 /** One amount counts: jars before the pan, the pan before kilograms. */
 export interface AheadAsk {

@@ -1,7 +1,7 @@
 /** Cups and spoons against USDA SR26 (sugar 200 g a cup, bottled lemon juice 15 g a tablespoon) and the estimate for home powder. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { householdText, weightOf } from '#lib/batch/household.ts';
+import { householdOf, weightOf } from '#lib/batch/household.ts';
 import { parseMeasure } from '#lib/units/measure.ts';
 
 const measure = (text: string) => {
@@ -45,7 +45,7 @@ describe('a household measure', () => {
   it('of a shown weight comes back within half of its own step', () => {
     fc.assert(
       fc.property(fc.integer({ min: 60, max: 5000 }), (grams) => {
-        const text = householdText('sugar', grams);
+        const text = householdOf('sugar', grams)?.text ?? null;
         const [, n = ''] = /about ([\d¼½¾]+)/.exec(text ?? '') ?? [];
         const parsed = parseMeasure(`${n} cups`, 'g');
         if (!text?.includes('cup')) return true;
@@ -53,7 +53,12 @@ describe('a household measure', () => {
         return 'grams' in back && Math.abs(back.grams - grams) <= 25 + 1e-9;
       }),
     );
-    expect(householdText('sugar', 870)).toBe('about 4¼ cups');
-    expect(householdText('apple-powder', 33)).toBeNull();
+    expect(householdOf('sugar', 870)).toEqual({
+      text: 'about 4¼ cups',
+      measure: 'cup',
+      gramsEach: 200,
+      source: 'USDA',
+    });
+    expect(householdOf('apple-powder', 33)).toBeNull();
   });
 });

@@ -59,7 +59,7 @@ describe('3.00 kg of them as jam', () => {
     expect(draft.question.fruit.reduce((g, f) => g + f.grams, 0) / 2).toBe(1500);
     near(v.cupsEach?.value, 5.9, 0.05);
     near(v.unsplitCups ?? 0, 11.7, 0.05);
-    expect(Object.fromEntries(v.doses.map((d) => [d.name, Math.round(d.figure.value)]))).toEqual({
+    expect(Object.fromEntries(v.doses.map((d) => [d.label.split(',')[0], Math.round(d.figure.value)]))).toEqual({
       sugar: 1200,
       water: 150,
     });

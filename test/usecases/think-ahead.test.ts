@@ -92,7 +92,7 @@ describe('a recipe thought ahead', () => {
     expect((await ahead(ctx, {})).cost).toBeNull();
     ctx.place.settings.prices = { currency: '£', perKg: { sugar: 110 } };
     const told = await ahead(ctx, { kg: 1.5 });
-    const sugarG = told.doses.find((d) => d.name === 'sugar')?.figure.value ?? 0;
+    const sugarG = told.doses.find((d) => d.label.startsWith('sugar'))?.figure.value ?? 0;
     expect(told.cost).toMatchObject({ total: `£ ${((sugarG * 1.1) / 1000).toFixed(2)}`, unpriced: ['lids'] });
   });
 
