@@ -37,7 +37,7 @@ async function serve(host, wanted) {
   if (port !== wanted)
     say(`Port ${wanted} is taken, perhaps by a Stillroom that is running already. Taking ${port} instead.`);
   const next = inProject('node_modules', 'next', 'dist', 'bin', 'next');
-  const server = spawn(process.execPath, [next, 'start', '-H', host, '-p', String(port)], {
+  const server = spawn(process.execPath, [next, 'start', '--keepAliveTimeout', '75000', '-H', host, '-p', String(port)], {
     cwd: projectFolder,
     env: childEnvironment({ NODE_ENV: 'production', DATABASE_URL: databaseUrl() }),
     stdio: ['ignore', 'pipe', 'inherit'],

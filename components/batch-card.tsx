@@ -73,7 +73,7 @@ export function BatchCardView(props: BatchCardProps) {
 }
 
 function SheetTray({ sheet: s }: { sheet: BatchSheetShown }) {
-  if (s.figures && s.figures.length > 0)
+  if (s.figures.length > 0)
     return (
       <Tray title="The sheet">
         <dl className={styles.facts}>

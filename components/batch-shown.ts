@@ -26,7 +26,7 @@ export type BatchSheetShown = {
   ways: readonly string[];
   household: boolean;
   steps: readonly { text: string; caution: string | null }[];
-  figures?: readonly { label: string; figure: Shown }[];
+  figures: readonly { label: string; figure: Shown }[];
 };
 export type BatchShown = {
   code: string;

@@ -20,7 +20,7 @@ const url = process.env.E2E_DATABASE_URL ?? `file:${join(folder, 'stillroom.db')
 await deploy(url);
 
 const next = join(projectFolder, 'node_modules', 'next', 'dist', 'bin', 'next');
-const server = spawn(process.execPath, [next, 'start', '-H', '127.0.0.1', '-p', port], {
+const server = spawn(process.execPath, [next, 'start', '--keepAliveTimeout', '75000', '-H', '127.0.0.1', '-p', port], {
   cwd: projectFolder,
   env: { ...process.env, NODE_ENV: 'production', DATABASE_URL: url, NEXT_TELEMETRY_DISABLED: '1' },
   stdio: ['ignore', 'ignore', 'inherit'],

@@ -21,6 +21,12 @@ export interface Figure {
   readonly status: Status;
 }
 
+/** A figure under the name it bears on a sheet. */
+export interface Labelled {
+  readonly label: string;
+  readonly figure: Figure;
+}
+
 type Known = Omit<Figure, 'band' | 'source' | 'status'> & Partial<Pick<Figure, 'band' | 'source' | 'status'>>;
 
 /** Computed from cited figures unless it says otherwise. RangeError for a value that is not a finite number. */

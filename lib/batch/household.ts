@@ -5,8 +5,9 @@
  */
 import { gramsOfMeasure, printedMeasure } from '#lib/reference/household-measures.ts';
 import { type DoseItem, doseItem } from '#lib/reference/recipes/dose-items.ts';
-import type { SourceId } from '#lib/reference/sources.ts';
+import { SOURCES, type SourceId } from '#lib/reference/sources.ts';
 import type { Measure } from '#lib/units/measure.ts';
+import { type Figure, input, type Labelled } from './figure.ts';
 
 type Spoon = 'cup' | 'tbsp' | 'tsp';
 interface ByVolume {
@@ -93,4 +94,13 @@ export function householdOf(item: DoseItem, grams: number): ByHand | null {
     return { text: `about ${text} ${measure === 'cup' && n > 1 ? 'cups' : measure}`, measure, gramsEach, source };
   }
   return null;
+}
+
+/** What is added to a pan: its grams, and by cup or spoon where a weight is printed for one. */
+export function labelledDose(dose: { name: string; item: DoseItem; grams: Figure }): Labelled {
+  const byHand = householdOf(dose.item, dose.grams.value);
+  if (!byHand) return { label: dose.name, figure: dose.grams };
+  const { text, gramsEach, measure, source } = byHand;
+  const each = input(`one ${measure}, where it is measured`, `${gramsEach} g, ${SOURCES[source].title}`);
+  return { label: `${dose.name}, ${text}`, figure: { ...dose.grams, inputs: [...dose.grams.inputs, each] } };
 }

@@ -1,11 +1,12 @@
 /** A sheet thought ahead as plain values: what goes in, when to stop, where it goes, what it costs, and what differs from as written. */
 import type { BatchSheet } from '#lib/batch/batch-sheet.ts';
 import type { Figure } from '#lib/batch/figure.ts';
+import { labelledDose } from '#lib/batch/household.ts';
 import { fruitOf } from '#lib/reference/fruits.ts';
 import type { Place } from '#lib/store/place.ts';
 import { counted, mass } from '#lib/units/format.ts';
 import { type CookPictures, cookPictures } from './cook-pictures.ts';
-import { type LabelledFigure, type ShownFigure, shown, shownDose } from './shown-figure.ts';
+import { type LabelledFigure, type ShownFigure, shown, shownWith } from './shown-figure.ts';
 
 export interface AheadView extends CookPictures {
   /** Fruit as weighed, before it is prepared. */
@@ -37,7 +38,7 @@ export function aheadView(
     fruit: now.prepared.map((p) => ({ name: fruitOf(p.lot.foodId).name, grams: p.lot.grams })),
     pans: Math.max(1, now.pans.length),
     pansBecause: now.split?.reason ?? null,
-    doses: pan?.doses.map(shownDose) ?? [],
+    doses: pan?.doses.map((d) => shownWith(labelledDose(d))) ?? [],
     finish: [
       ...some('Pan weight', pan?.balance.finalG),
       ...some('Refractometer', pan?.balance.brix),

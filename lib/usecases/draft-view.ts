@@ -1,11 +1,12 @@
 /** The draft as plain values for the sheet on screen, each figure with what it rests on. */
 import type { Figure } from '#lib/batch/figure.ts';
+import { labelledDose } from '#lib/batch/household.ts';
 import { SOURCES } from '#lib/reference/sources.ts';
 import { type CookPictures, cookPictures } from './cook-pictures.ts';
 import type { Draft } from './draft-batch.ts';
 import { frozenSheet } from './freeze-sheet.ts';
 import type { FrozenSheet } from './frozen-sheet.ts';
-import { type LabelledFigure, type ShownFigure, shown, shownDose } from './shown-figure.ts';
+import { type LabelledFigure, type ShownFigure, shown, shownWith } from './shown-figure.ts';
 
 export interface DraftView {
   title: string;
@@ -73,7 +74,7 @@ export function draftView(d: Draft): DraftView {
     cupsEach: maybe(sheet.split?.cupsEach),
     unsplitCups: sheet.split?.unsplitCups ?? null,
     prepared: shown(sheet.preparedG),
-    doses: pan?.doses.map(shownDose) ?? [],
+    doses: pan?.doses.map((d) => shownWith(labelledDose(d))) ?? [],
     mix: maybe(pan?.balance.chargeG),
     final: maybe(pan?.balance.finalG),
     boilOff: maybe(pan?.balance.evaporateG),

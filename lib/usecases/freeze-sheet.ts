@@ -1,9 +1,9 @@
 /** From the sheet on the screen to the figures the batch keeps. */
-import type { Figure } from '#lib/batch/figure.ts';
+import type { Figure, Labelled } from '#lib/batch/figure.ts';
+import { labelledDose } from '#lib/batch/household.ts';
 import { instructions } from '#lib/batch/instructions.ts';
 import type { Draft } from './draft-batch.ts';
 import type { FrozenSheet } from './frozen-sheet.ts';
-import { type LabelledFigure, shown, shownDose } from './shown-figure.ts';
 
 /** Batch `i` of a draft. Packs without a pan have their jars shared out over the one record. */
 export function frozenSheet(draft: Draft, i: number): FrozenSheet {
@@ -46,13 +46,13 @@ export function frozenSheet(draft: Draft, i: number): FrozenSheet {
   };
 }
 
-function figuresOf({ sheet, jarKind }: Draft, i: number): LabelledFigure[] {
+function figuresOf({ sheet, jarKind }: Draft, i: number): Labelled[] {
   const pan = sheet.pans[i];
   const packs = sheet.packs?.ok ? sheet.packs : null;
-  const some = (label: string, f: Figure | null | undefined) => (f ? [{ label, figure: shown(f) }] : []);
+  const some = (label: string, f: Figure | null | undefined) => (f ? [{ label, figure: f }] : []);
   return [
     ...some(sheet.pans.length > 1 ? `Prepared, for ${sheet.pans.length} pans` : 'Prepared', sheet.preparedG),
-    ...(pan?.doses.map(shownDose) ?? []),
+    ...(pan?.doses.map(labelledDose) ?? []),
     ...some('Mix', pan?.balance.chargeG),
     ...some('Pan weight to stop at', pan?.balance.finalG),
     ...some('Refractometer', pan?.balance.brix),

@@ -1,6 +1,6 @@
 /** The figures a batch keeps: computed once when it is lit, shown at the stove, never computed again. */
+import type { Labelled } from '#lib/batch/figure.ts';
 import type { BatchRecord } from '#lib/ledger/batch-record.ts';
-import type { LabelledFigure } from './shown-figure.ts';
 
 export interface FrozenSheet {
   rawG: number;
@@ -33,7 +33,7 @@ export interface FrozenSheet {
   steps: { text: string; caution: string | null }[];
   source: string;
   /** Its figures with what each rests on; a batch entered without a sheet has none. */
-  figures?: LabelledFigure[];
+  figures?: Labelled[];
 }
 
 export const sheetOf = (b: BatchRecord): FrozenSheet => b.result as unknown as FrozenSheet;

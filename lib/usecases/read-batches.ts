@@ -13,6 +13,7 @@ import { heldByHighPh, waitsForPh } from './ph-hold.ts';
 import { PH_STATES } from './ph-log.ts';
 import { suggestAddress } from './read-pantry.ts';
 import { recipeHere } from './recipes-here.ts';
+import { type LabelledFigure, shownWith } from './shown-figure.ts';
 
 export interface BatchCard {
   code: string;
@@ -61,7 +62,7 @@ export interface BatchView {
   label: string;
   state: BatchRecord['state'];
   day: string;
-  sheet: FrozenSheet | null;
+  sheet: (Omit<FrozenSheet, 'figures'> & { figures: LabelledFigure[] }) | null;
   inputs: { code: string; grams: number }[];
   readings: { at: string; kind: string; value: number; unit: string }[];
   /** While it is on the stove. */
@@ -108,7 +109,7 @@ export async function readBatch(ctx: Context, code: string): Promise<BatchView |
     label: batch.label,
     state: batch.state,
     day: batch.day,
-    sheet: own ? sheetOf(batch) : null,
+    sheet: own ? { ...sheetOf(batch), figures: (sheetOf(batch).figures ?? []).map(shownWith) } : null,
     inputs: inputLots(batch),
     readings: readings.map(readingOf),
     boil: own && batch.state === 'cooking' ? cookTrack(sheetOf(batch), readings) : null,

@@ -173,7 +173,7 @@ export async function searchCodes(
   const [wanted] = splitCode(text.trim().toUpperCase());
   if (wanted.length < 3) return [];
   const lots = await loadLots(ctx.db, ctx.place.id, {
-    kinds: ['jars', 'frozen', 'dried', 'cold-jars', 'fruit', 'set-aside', 'supply'],
+    kinds: ['jars', 'frozen', 'dried', 'cold-jars', 'fruit', 'set-aside', 'supply', 'lids'],
     emptied: true,
   });
   return lots

@@ -1,7 +1,5 @@
 /** A figure as plain values for the screen, with what it rests on. */
-import type { Figure } from '#lib/batch/figure.ts';
-import { householdOf } from '#lib/batch/household.ts';
-import type { DoseItem } from '#lib/reference/recipes/dose-items.ts';
+import type { Figure, Labelled } from '#lib/batch/figure.ts';
 import { SOURCES } from '#lib/reference/sources.ts';
 
 export interface ShownFigure {
@@ -32,20 +30,4 @@ export const shown = (f: Figure): ShownFigure => ({
   status: f.status,
 });
 
-/** What is added to a pan: its grams, and by cup or spoon where a weight is printed for one. */
-export function shownDose(dose: { name: string; item: DoseItem; grams: Figure }): LabelledFigure {
-  const figure = shown(dose.grams);
-  const household = householdOf(dose.item, dose.grams.value);
-  if (!household) return { label: dose.name, figure };
-  const { text, gramsEach, measure, source } = household;
-  return {
-    label: `${dose.name}, ${text}`,
-    figure: {
-      ...figure,
-      inputs: [
-        ...figure.inputs,
-        { label: `One ${measure}, where it is measured`, value: `${gramsEach} g, ${SOURCES[source].title}` },
-      ],
-    },
-  };
-}
+export const shownWith = ({ label, figure }: Labelled): LabelledFigure => ({ label, figure: shown(figure) });
