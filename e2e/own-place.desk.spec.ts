@@ -67,8 +67,8 @@ test('a newcomer’s own place goes from nothing to a batch on the stove', async
   await expect(page.getByRole('status').filter({ hasText: 'Recorded 1.50 kg' })).toBeVisible();
 
   await page.goto('/');
-  await expect(page.getByText('Raspberry, row R2')).toBeVisible();
-  await page.getByText('Raspberry, row R2').click();
+  await expect(page.getByRole('link', { name: /Raspberry, row R2/ })).toBeVisible();
+  await page.getByRole('link', { name: /Raspberry, row R2/ }).click();
   await page.getByRole('link', { name: /Raspberry jam/ }).click();
   await expect(heading(page)).toContainText('Raspberry jam');
   await page.getByRole('button', { name: /^Start 2 batches/ }).click();

@@ -1,49 +1,42 @@
 'use server';
-import { revalidatePath } from 'next/cache';
 import { redirect } from 'next/navigation';
+import { z } from 'zod';
 import { actId } from '#lib/forms/fields.ts';
 import { fittingForm } from '#lib/forms/fittings.ts';
-import { formValues, parseForm, refusedQuery } from '#lib/forms/parse-form.ts';
-import type { Context } from '#lib/usecases/context.ts';
-import {
-  dropFitting,
-  type FittingAddress,
-  type FittingView,
-  fittingAddress,
-  keepFitting,
-  readFitting,
-} from '#lib/usecases/fit-place.ts';
+import { formValues } from '#lib/forms/parse-form.ts';
+import { dropFitting, type FittingView, fittingAddress, keepFitting, readFitting } from '#lib/usecases/fit-place.ts';
 import { placeContext } from '../../../../place-context.ts';
+import { runAct, saying } from '../../../../run-act.ts';
 
-export const keep = async (data: FormData): Promise<void> =>
-  change(data, async (ctx, id, view) => {
-    const parsed = parseForm(fittingForm(view.fields), data);
-    if (!parsed.ok) return { refused: Object.values(parsed.state.fields).flat().join('; ') };
-    return keepFitting(ctx, { id, at: view, values: parsed.value });
+const withId = z.object({ id: actId });
+
+export async function keep(data: FormData): Promise<void> {
+  const at = await viewOf(data);
+  await runAct(data, {
+    form: withId.and(fittingForm(at.fields)),
+    run: (ctx, { id, ...values }) => keepFitting(ctx, { id, at, values }),
+    back: pathOf(at),
+    next: (done) => saying('/place', done),
   });
+}
 
-export const drop = async (data: FormData): Promise<void> =>
-  change(data, (ctx, id, at) => dropFitting(ctx, { id, at }));
+export async function drop(data: FormData): Promise<void> {
+  const at = await viewOf(data);
+  await runAct(data, {
+    form: withId,
+    run: (ctx, { id }) => dropFitting(ctx, { id, at }),
+    back: pathOf(at),
+    next: (done) => saying('/place', done),
+  });
+}
 
-async function change(
-  data: FormData,
-  run: (
-    ctx: Context,
-    id: string,
-    view: FittingView,
-  ) => Promise<{ refused: string } | { done: { said: string }; replayed: boolean }>,
-): Promise<void> {
+async function viewOf(data: FormData): Promise<FittingView> {
   const ctx = await placeContext();
   const sent = formValues(data) as Record<string, string>;
   const address = fittingAddress(sent.kind ?? '', sent.code ?? '', sent);
   const view = address && readFitting(ctx, address);
-  const id = actId.safeParse(sent.id);
-  if (!view || !id.success)
-    redirect(`/place?${new URLSearchParams({ refused: 'the form has lost its place; open it again' })}`);
-  const told = await run(ctx, id.data, view);
-  if ('refused' in told) redirect(`${pathOf(view)}?${refusedQuery(told.refused, data)}`);
-  revalidatePath('/', 'layout');
-  redirect(`/place?${new URLSearchParams({ said: told.done.said })}`);
+  if (!view) redirect(`/place?${new URLSearchParams({ refused: 'the form has lost its place; open it again' })}`);
+  return view;
 }
 
-const pathOf = (a: FittingAddress): string => `/place/${a.kind}/${encodeURIComponent(a.code)}`;
+const pathOf = (a: FittingView): string => `/place/${a.kind}/${encodeURIComponent(a.code)}`;
