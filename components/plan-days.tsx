@@ -18,6 +18,7 @@ export type PlanDayBatch = {
   jars: readonly { label: string; count: number }[];
   made: string;
   goes: 'shelf' | 'freezer' | 'fridge' | 'dry';
+  notes: readonly string[];
   sugarKg: number;
   lots: readonly { code: string; kg: number }[];
   expectedKg: number;
@@ -101,6 +102,7 @@ function Batch({ batch: b, first }: { batch: PlanDayBatch; first: boolean }) {
         {b.fruit.map((f) => `${kilograms(f.kg * 1000)} ${f.name.toLowerCase()}`).join(', ')}
         {b.sugarKg >= 0.005 ? `, ${kilograms(b.sugarKg * 1000)} sugar` : ''}:{' '}
         {b.jars.length > 0 ? b.jars.map((j) => counted(j.count, `${j.label} jar`)).join(', ') : b.made}, {GOES[b.goes]}.
+        {b.notes.length > 0 ? ` ${b.notes.join(' ')}` : ''}
       </p>
       <p className={styles.quiet}>
         {b.lots.length > 0

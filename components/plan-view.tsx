@@ -145,6 +145,9 @@ export function PlanView({ view, choose, said, refused }: PlanViewProps) {
               <Button kind="quiet">Plan with these</Button>
             </form>
           </div>
+          <p>
+            <Link href="/plan/wants">What this house wants in a year</Link>
+          </p>
           <Asked title="Kept" links={view.asked.keep} undo="let go" />
           <Asked title="Left out" links={view.asked.without} undo="bring back" />
         </Tray>

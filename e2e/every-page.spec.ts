@@ -7,6 +7,7 @@ const PAGES = [
   '/harvest',
   '/harvest/elsewhere',
   '/plan',
+  '/plan/wants',
   '/batches',
   '/batches/new',
   '/set-asides',

@@ -10,10 +10,18 @@ export interface Need {
   /** "person", "ring", "canner" or "vessel <id>"; any one free unit of it will do. */
   kind: string;
   hours: number;
+  /** A load of so many jars: the smallest canner that takes them is asked first. */
+  load?: { jar: string; count: number };
+}
+
+/** A canner and how many jars of each kind it takes at once. */
+export interface DayCanner {
+  holds: Readonly<Record<string, number>>;
 }
 
 interface Unit {
   name: string;
+  holds?: DayCanner['holds'];
   fromH: number;
   toH: number;
   /** Hours it may be booked in all. */
@@ -25,7 +33,7 @@ export interface DayResources {
   fromH: number;
   toH: number;
   rings: number;
-  canners: number;
+  canners: readonly DayCanner[];
   people: readonly { id: string; fromH: number; toH: number; hours: number }[];
 }
 
@@ -47,7 +55,10 @@ export class DayBook {
         })),
       );
     alike('ring', day.rings, day.toH);
-    alike('canner', day.canners, day.toH);
+    alike('canner', day.canners.length, day.toH);
+    this.units.get('canner')?.forEach((u, i) => {
+      u.holds = (day.canners[i] as DayCanner).holds;
+    });
     // A pan may stand and steep when nobody is in the kitchen any more.
     for (const v of vessels) alike(`vessel ${v.id}`, v.count, 24);
     this.units.set(
@@ -64,7 +75,7 @@ export class DayBook {
 
   /** Earliest start from `from` on at which one unit of every kind is free for its hours; null when there is none today. */
   earliest(needs: readonly Need[], from: number): { fromH: number; bookings: Booking[] } | null {
-    const units = needs.flatMap((n) => this.units.get(n.kind) ?? []);
+    const units = needs.flatMap((n) => this.fitting(n));
     const starts = [from, ...units.map((u) => u.fromH), ...units.flatMap((u) => u.taken.map((b) => b.toH))].filter(
       (h) => h >= from - EPSILON,
     );
@@ -75,9 +86,17 @@ export class DayBook {
     return null;
   }
 
+  /** Units of the kind; canners that take the load, the smallest first. */
+  private fitting({ kind, load }: Need): readonly Unit[] {
+    const units = this.units.get(kind) ?? [];
+    if (!load) return units;
+    const takes = (u: Unit) => u.holds?.[load.jar] ?? 0;
+    return units.filter((u) => takes(u) >= load.count).sort((a, b) => takes(a) - takes(b));
+  }
+
   private free(n: Need, fromH: number): Booking | null {
     const toH = fromH + n.hours;
-    const unit = (this.units.get(n.kind) ?? []).find((u) => {
+    const unit = this.fitting(n).find((u) => {
       const booked = u.taken.reduce((sum, b) => sum + b.toH - b.fromH, 0);
       return (
         fromH >= u.fromH - EPSILON &&

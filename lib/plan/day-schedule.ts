@@ -2,7 +2,7 @@
  * Start and finish of every step of a day's batches. The plan counts hours; this puts them in order, and never books a
  * person, ring, vessel or canner twice. What does not fit is told, with the step that found no room.
  */
-import { type Booking, DayBook, type Need } from './day-book.ts';
+import { type Booking, DayBook, type DayCanner, type Need } from './day-book.ts';
 import type { PlanInstance } from './instance.ts';
 import type { Plan } from './plan.ts';
 import { modeOf, recipeOf } from './plan-tally.ts';
@@ -13,11 +13,11 @@ export interface KitchenDay {
   fromH: number;
   toH: number;
   rings: number;
-  canners: number;
+  canners: readonly DayCanner[];
   people: readonly { id: string; fromH: number; toH: number; hours: number }[];
 }
 
-export type StepName = 'set up' | 'cook' | 'can';
+export type StepName = 'set up' | 'cook' | 'can' | 'clear up';
 
 export interface ScheduledStep extends SingleBatch {
   step: StepName;
@@ -44,33 +44,63 @@ interface Step {
   step: StepName;
   hours: number;
   needs: readonly Need[];
+  /** The next step begins so many hours after this one began (`hours`): nobody stands by while a canner boils. */
+  nextAfter?: number;
+}
+
+interface StepHours {
+  person: number;
+  ring?: number;
+  vessel?: number;
+  canner?: number;
+  load?: Need['load'];
 }
 
 function stepsOf(p: PlanInstance, b: SingleBatch, first: boolean): Step[] {
   const recipe = recipeOf(p, b.recipe);
   const mode = modeOf(recipe, b.mode);
   if (!recipe || !mode) return [];
-  const step = (name: StepName, h: { person: number; ring: number; vessel?: number; canner?: number }): Step => {
-    const needs = [
+  const step = (name: StepName, h: StepHours): Step => {
+    const needs: Need[] = [
       { kind: 'person', hours: h.person },
-      { kind: 'ring', hours: h.ring },
+      { kind: 'ring', hours: h.ring ?? 0 },
       { kind: `vessel ${mode.vessel}`, hours: h.vessel ?? 0 },
-      { kind: 'canner', hours: h.canner ?? 0 },
+      { kind: 'canner', hours: h.canner ?? 0, ...(h.load ? { load: h.load } : {}) },
     ];
-    return { step: name, hours: Math.max(h.person, h.ring, h.canner ?? 0), needs: needs.filter((n) => n.hours > 0) };
+    return {
+      step: name,
+      hours: Math.max(h.person, h.ring ?? 0, h.canner ?? 0),
+      needs: needs.filter((n) => n.hours > 0),
+    };
   };
-  const load = { person: recipe.canner?.activeH ?? 0, ring: recipe.canner?.burnerH ?? 0 };
+  const hands = mode.activeH + b.kg * (mode.activePerKg ?? 0);
+  const ring = mode.burnerH + b.kg * (mode.burnerPerKg ?? 0);
+  const cans = recipe.canner && b.loads > 0;
+  // Jars are filled when the pan comes off the ring; what hands have left to do then is washing up.
+  const after = cans && ring > 0 ? Math.max(0, hands - ring) : 0;
+  const can = { person: recipe.canner?.activeH ?? 0, ring: recipe.canner?.burnerH ?? 0 };
+  const canner = Math.max(can.person, can.ring);
+  const load = loadOf(p, b);
   return [
-    ...(first && (recipe.setupH ?? 0) > 0 ? [step('set up', { person: recipe.setupH ?? 0, ring: 0 })] : []),
-    step('cook', {
-      person: mode.activeH + b.kg * (mode.activePerKg ?? 0),
-      ring: mode.burnerH + b.kg * (mode.burnerPerKg ?? 0),
-      vessel: mode.vesselH,
-    }),
-    ...Array.from({ length: recipe.canner ? b.loads : 0 }, () =>
-      step('can', { ...load, canner: Math.max(load.person, load.ring) }),
-    ),
+    ...(first && (recipe.setupH ?? 0) > 0 ? [step('set up', { person: recipe.setupH ?? 0 })] : []),
+    step('cook', { person: hands - after, ring, vessel: mode.vesselH }),
+    ...Array.from({ length: cans ? b.loads : 0 }, (_, i) => ({
+      ...step('can', { ...can, canner, ...(load ? { load } : {}) }),
+      ...(i === b.loads - 1 ? { nextAfter: can.person } : {}),
+    })),
+    ...(after > 0 ? [step('clear up', { person: after })] : []),
   ];
+}
+
+/** Jars of the roomiest kind in one load; as many as the data say one load holds, at most. */
+function loadOf(p: PlanInstance, b: SingleBatch): Need['load'] | null {
+  const recipe = recipeOf(p, b.recipe);
+  const jar = p.jars
+    .filter((j) => recipe?.jars?.includes(j.id))
+    .sort((x, y) => y.perLoad * y.litres - x.perLoad * x.litres)[0];
+  if (!recipe || !jar) return null;
+  const jars = Math.ceil((b.kg * recipe.yieldPerKg) / jar.litres / b.loads - 1e-6);
+  return { jar: jar.id, count: Math.min(jar.perLoad, jars) };
 }
 
 function inOrder(p: PlanInstance, order: readonly SingleBatch[], kitchen: KitchenDay): DaySchedule {
@@ -106,7 +136,7 @@ function placeBatch(book: DayBook, steps: readonly Step[], from: number): Placed
     }
     book.take(found.bookings);
     placed.push({ step: s.step, fromH: found.fromH, toH: found.fromH + s.hours, bookings: found.bookings });
-    ready = found.fromH + s.hours;
+    ready = found.fromH + (s.nextAfter ?? s.hours);
   }
   return { steps: placed };
 }

@@ -174,3 +174,21 @@ export const statedUse = async (
     perWeek: r.milliPerWeek / 1000,
     source: r.source,
   }));
+
+/** What the household states of one line; null takes the statement back. */
+export async function saveStatedUse(
+  tx: Tx,
+  placeId: string,
+  { line, perWeek, source }: { line: string; perWeek: number | null; source: string },
+): Promise<void> {
+  if (perWeek === null) {
+    await tx.useRate.deleteMany({ where: { placeId, line } });
+    return;
+  }
+  const data = { milliPerWeek: Math.round(perWeek * 1000), source };
+  await tx.useRate.upsert({
+    where: { placeId_line: { placeId, line } },
+    create: { id: `${placeId}:use:${line}`, placeId, line, ...data },
+    update: data,
+  });
+}

@@ -1,16 +1,16 @@
 /** A plan day by day: what to make of which fruit, in which jars, from when to when, and where the rest goes. */
-import { daySchedule, type KitchenDay } from '#lib/plan/day-schedule.ts';
+import type { Booking } from '#lib/plan/day-book.ts';
+import { type DaySchedule, daySchedule, type KitchenDay } from '#lib/plan/day-schedule.ts';
 import type { PlanInstance } from '#lib/plan/instance.ts';
 import { batchCount, type Plan } from '#lib/plan/plan.ts';
-import type { RecipeKind } from '#lib/reference/recipes/recipe.ts';
 import { type Kitchen, mainKitchen } from '#lib/store/place.ts';
-import { mass } from '#lib/units/format.ts';
 import { addDays, type PlainDate, weekday } from '#lib/units/plain-date.ts';
 import type { Context } from './context.ts';
 import { type PlanAsked, planHref } from './plan-asked.ts';
 import { lotsOfPans, type PanLot } from './plan-draws.ts';
 import { hourOfDay } from './plan-lots.ts';
-import { DRIED_DENSITY, PACK_DENSITY, placeOf } from './plan-recipes.ts';
+import { madeText, processText, winterText } from './plan-making.ts';
+import { placeOf } from './plan-recipes.ts';
 import { recipeHere } from './recipes-here.ts';
 
 export interface PlanBatchView {
@@ -28,6 +28,8 @@ export interface PlanBatchView {
   /** Where it is not jarred: "about 1.20 kg frozen". */
   made: string;
   goes: 'shelf' | 'freezer' | 'fridge' | 'dry';
+  /** "Processed 10 min: Small canner."; what of the day's freezing it takes; what it is enough for in winter. */
+  notes: string[];
   sugarKg: number;
   /** Lots by code, of fruit that is there. */
   lots: { code: string; kg: number }[];
@@ -98,25 +100,34 @@ export function planDays(ctx: Context, s: Shown): PlanDayView[] {
           const steps = book.steps.filter((x) => x.recipe === v.recipe);
           return {
             ...v,
+            notes: notesOf(ctx, s, { kitchen, day, batch: v, steps }),
             start: steps.length > 0 ? minutes(Math.min(...steps.map((x) => x.fromH))) : null,
             finish: steps.length > 0 ? minutes(Math.max(...steps.map((x) => x.toH))) : null,
           };
         }),
         also,
         noTime: [...new Set(book.notPlaced.map((n) => titleOf(s.p, n.recipe)))],
-        blocks: book.steps
-          .filter((x) => x.toH > x.fromH)
-          .map((x, i) => ({
-            id: `${day}-${i}`,
-            trackIds: x.bookings.map((b) => b.resource),
-            start: minutes(x.fromH),
-            finish: minutes(x.toH),
-            label: `${titleOf(s.p, x.recipe)}: ${x.step === 'can' ? 'canner' : x.step}`,
-            foodId: foodOf(ctx, s.p, x.recipe),
-            product: recipeHere(ctx.place, x.recipe)?.kind ?? 'jam',
-          })),
+        blocks: book.steps.flatMap(spansOf).map((x, i) => ({
+          id: `${day}-${i}`,
+          trackIds: x.resources,
+          start: minutes(x.fromH),
+          finish: minutes(x.toH),
+          label: `${titleOf(s.p, x.recipe)}: ${x.step === 'can' ? 'canner' : x.step}`,
+          foodId: foodOf(ctx, s.p, x.recipe),
+          product: recipeHere(ctx.place, x.recipe)?.kind ?? 'jam',
+        })),
       },
     ];
+  });
+}
+
+/** A step takes hands, ring, vessel and canner for as long as each is needed: those taken equally long are drawn together. */
+function spansOf({ step, recipe, bookings }: DaySchedule['steps'][number]) {
+  const ends = [...new Set(bookings.map((b) => b.toH))].sort((a, b) => b - a);
+  return ends.flatMap((toH) => {
+    const here = bookings.filter((b) => b.toH === toH);
+    const fromH = (here[0] as Booking).fromH;
+    return toH > fromH ? [{ step, recipe, fromH, toH, resources: here.map((b) => b.resource) }] : [];
   });
 }
 
@@ -143,7 +154,7 @@ function kitchenDay(
     fromH: Math.min(23.5, fromH),
     toH: 24,
     rings: kitchen.burners.filter((b) => !b.outdoors).length,
-    canners: kitchen.canners.length,
+    canners: kitchen.canners.map((c) => ({ holds: c.loads })),
     people: people.map((x, i) => ({ id: x.id, fromH, toH: 24, hours: x.hours + (i === 0 ? (d?.overtime ?? 0) : 0) })),
   };
 }
@@ -156,7 +167,8 @@ function batchesOf(ctx: Context, s: Shown, at: { day: number; pans: ReadonlyMap<
   return [...new Set(lines.map((c) => c.recipe))].map((id) => {
     const here = lines.filter((c) => c.recipe === id);
     const recipe = s.p.recipes.find((r) => r.id === id);
-    const kind = recipeHere(ctx.place, id)?.kind ?? 'jam';
+    const known = recipeHere(ctx.place, id);
+    const kind = known?.kind ?? 'jam';
     const kg = here.reduce((n, c) => n + c.kg, 0);
     const batches = here.reduce((n, c) => n + batchCount(c), 0);
     const lots = at.pans.get(`${day}|${id}`) ?? [];
@@ -175,8 +187,9 @@ function batchesOf(ctx: Context, s: Shown, at: { day: number; pans: ReadonlyMap<
         .filter((j) => j.day === day && j.recipe === id)
         .map((j) => ({ label: s.p.jars.find((z) => z.id === j.jar)?.name ?? j.jar, count: Math.round(j.count) }))
         .filter((j) => j.count > 0),
-      made: madeText(kind, kg * (recipe?.yieldPerKg ?? 0)),
+      made: known ? madeText(known, kg * (recipe?.yieldPerKg ?? 0)) : '',
       goes: placeOf(kind),
+      notes: [],
       sugarKg: kg * (recipe?.sugar ?? 0),
       lots: there.map((l) => ({ code: s.lotCodes.get(l.lot)?.code ?? l.lot, kg: l.kg })),
       expectedKg: lots.reduce((n, l) => n + l.kg, 0) - there.reduce((n, l) => n + l.kg, 0),
@@ -196,10 +209,20 @@ function batchesOf(ctx: Context, s: Shown, at: { day: number; pans: ReadonlyMap<
   });
 }
 
-function madeText(kind: RecipeKind, litres: number): string {
-  const place = placeOf(kind);
-  if (place === 'dry') return `about ${mass(litres * DRIED_DENSITY * 1000)} dried`;
-  return kind === 'frozen' ? `about ${mass(litres * PACK_DENSITY * 1000)} prepared` : `about ${litres.toFixed(1)} L`;
+function notesOf(
+  ctx: Context,
+  { p }: Shown,
+  q: { kitchen: Kitchen; day: number; batch: PlanBatchView; steps: DaySchedule['steps'] },
+): string[] {
+  const { batch } = q;
+  const recipe = recipeHere(ctx.place, batch.recipe);
+  const jar = p.recipes.find((r) => r.id === batch.recipe)?.jars?.[0];
+  const perDay = p.days[q.day]?.freezeKg ?? 0;
+  return [
+    recipe ? processText(ctx, { ...q, recipe, foodId: batch.foodId, jar }) : '',
+    batch.goes === 'freezer' && perDay > 0 ? `The freezers freeze about ${perDay.toFixed(1)} kg in a day.` : '',
+    winterText(ctx, p, batch),
+  ].filter((t) => t !== '');
 }
 
 function fruitOf(s: Shown, { day, id }: { day: number; id: string }): { name: string; kg: number }[] {

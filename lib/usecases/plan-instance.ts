@@ -10,7 +10,8 @@ import { type FruitAsk, planLots } from './plan-lots.ts';
 import { recipesFor } from './plan-recipe-choice.ts';
 import { ownPectin } from './plan-recipes.ts';
 import { jarsOf, SATURDAY, storageOf, supplies } from './plan-stores.ts';
-import { usedInAYear, wantOf } from './plan-wants.ts';
+import { WEEKS_A_YEAR, wantedInAYear, wantOf } from './plan-wants.ts';
+import { FIRST_YEAR_PER_WEEK } from './season-use.ts';
 
 export interface PlanAsk extends FruitAsk {
   pins?: readonly PlanPin[];
@@ -29,7 +30,7 @@ const FREEZE_KG_PER_LITRE = (2 * 0.45359237) / 28.316846592;
 export async function planInstance(ctx: Context, ask: PlanAsk): Promise<PlanInstance> {
   const kitchen = mainKitchen(ctx.place);
   if (!kitchen) throw new RangeError('this place has no kitchen yet');
-  const [held, used] = await Promise.all([loadLots(ctx.db, ctx.place.id), usedInAYear(ctx)]);
+  const [held, used] = await Promise.all([loadLots(ctx.db, ctx.place.id), wantedInAYear(ctx)]);
   const fruit = planLots(ctx, held, ask);
   const cropIds = new Set(fruit.map((l) => l.crop));
   const crops = ctx.place.crops.filter((c) => cropIds.has(c.id));
@@ -62,7 +63,8 @@ export async function planInstance(ctx: Context, ask: PlanAsk): Promise<PlanInst
         kind: r.kind,
         place: r.place,
         unitLitres: r.unitLitres,
-        used: used.get(r.recipe.id),
+        // Before anything left the shelf no line is newer than another.
+        used: used.get(r.recipe.id) ?? (used.size === 0 ? FIRST_YEAR_PER_WEEK * WEEKS_A_YEAR : undefined),
         onHand: onHandOf(held, r.recipe.id),
       }),
     ),

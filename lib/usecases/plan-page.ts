@@ -12,7 +12,7 @@ import { type PlanDayView, type PlanTrackView, planDays, planTracks } from './pl
 import { NOTHING_LOST_KG, type PlanFacts, planFacts } from './plan-facts.ts';
 import { FIRST_SECONDS, type JobReport, jobReport } from './plan-jobs.ts';
 import { type SupplyAfter, supplyAfter } from './plan-supply.ts';
-import { usedInAYear } from './plan-wants.ts';
+import { wantedInAYear } from './plan-wants.ts';
 import { HORIZON, type Proposal, planId, planOf, proposePlan, type WhichPlan, whichPlan } from './propose-plan.ts';
 import { recipeHere } from './recipes-here.ts';
 
@@ -76,7 +76,7 @@ export async function readPlanPage(ctx: Context, typed: Record<string, unknown>)
       sub: 'The plan begins with fruit that was weighed in, or with a crop whose picking time is near.',
       plan: null,
     };
-  const [lots, used] = await Promise.all([loadLots(ctx.db, ctx.place.id), usedInAYear(ctx)]);
+  const [lots, used] = await Promise.all([loadLots(ctx.db, ctx.place.id), wantedInAYear(ctx)]);
   const show = typed.show === undefined ? 'found' : whichPlan(typed.show);
   const cards = cardsOf(ctx, proposal, { asked, show, supply: { lots, used } });
   const more = moreOf(proposal);

@@ -1,5 +1,5 @@
 /** Which recipes of the book a plan may choose from: their fruit is there, and the gate lets them out by some way here. */
-import { storageClass } from '#lib/batch/gate.ts';
+import { type StorageClass, storageClass } from '#lib/batch/gate.ts';
 import type { JarSize } from '#lib/reference/jar-sizes.ts';
 import type { Recipe } from '#lib/reference/recipes/recipe.ts';
 import type { Kitchen } from '#lib/store/place.ts';
@@ -54,14 +54,18 @@ function cropsFor<C extends { foodId: string }>(recipe: Recipe, crops: readonly 
 function mayBeMade(recipe: Recipe, foodId: string, altitudeFt: number): boolean {
   if (placeOf(recipe.kind) !== 'shelf') return true;
   if (!recipe.process || recipe.jarSizes.length === 0) return false;
-  const verdict = storageClass({
+  const verdict = verdictHere(recipe, foodId, altitudeFt, recipe.jarSizes[0] as JarSize);
+  return verdict.process !== null && (verdict.shelf || verdict.needs.length > 0);
+}
+
+/** What the gate says of a recipe kept to as written, in a jar made for canning, at this altitude. */
+export const verdictHere = (recipe: Recipe, foodId: string, altitudeFt: number, size: JarSize): StorageClass =>
+  storageClass({
     recipe,
     fruit: [{ foodId, grams: 1000, grade: 'perfect', groundFall: false }],
-    jar: { size: recipe.jarSizes[0] as JarSize, madeForCanning: true },
+    jar: { size, madeForCanning: true },
     altitudeFt,
     method: 'boiling-water',
     asWritten: true,
     acidDoseGiven: true,
   });
-  return verdict.process !== null && (verdict.shelf || verdict.needs.length > 0);
-}

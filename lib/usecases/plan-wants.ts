@@ -1,14 +1,16 @@
 /**
- * What the household wants of each product: litres still wanted until its next harvest, from what left the shelf in the
- * last year, less what is there. The first of them are worth most; the value falls, so that nobody makes forty jars of
+ * What the household wants of each product: litres still wanted until its next harvest, as it said itself or from what left
+ * the shelf in the last year, less what is there. The first of them are worth most; the value falls, so that nobody makes forty jars of
  * what is never opened. Worth per litre is a starting figure of this program (estimate), for the household to overrule.
  */
 
 import type { PlanProduct, StoragePlace } from '#lib/plan/instance.ts';
 import type { RecipeKind } from '#lib/reference/recipes/recipe.ts';
 import { leftByRecipe } from '#lib/store/ledger-store.ts';
+import { statedUse } from '#lib/store/place-store.ts';
 import { addDays, daysBetween } from '#lib/units/plain-date.ts';
 import type { Context } from './context.ts';
+import { recipesHere } from './recipes-here.ts';
 
 /** Worth of a litre while it is wanted, in the place's money. Estimate. */
 const WORTH: Partial<Record<RecipeKind, number>> = {
@@ -45,6 +47,19 @@ const SECOND = { share: 0.5, value: 0.45 };
 const THIRD = { share: 1, value: 0.15 };
 /** Days of record below which a year is not reckoned from them. */
 const LEAST_DAYS = 120;
+export const WEEKS_A_YEAR = 52;
+
+/** Pieces of each recipe wanted in a year: what the household stated, else what left. */
+export async function wantedInAYear(ctx: Context): Promise<Map<string, number>> {
+  const [used, stated] = await Promise.all([usedInAYear(ctx), statedUse(ctx.db, ctx.place.id)]);
+  if (stated.length === 0) return used;
+  const perWeek = new Map(stated.map((s) => [s.line, s.perWeek]));
+  const said = recipesHere(ctx.place).flatMap((r): [string, number][] => {
+    const week = perWeek.get(r.title);
+    return week === undefined ? [] : [[r.id, Math.round(week * WEEKS_A_YEAR)]];
+  });
+  return new Map([...used, ...said].sort(([x], [y]) => (x < y ? -1 : 1)));
+}
 
 /** Pieces of each recipe that leave in a year (eaten, given, sold), reckoned up from the days on record; mistakes put right cancel. */
 export async function usedInAYear(ctx: Context): Promise<Map<string, number>> {

@@ -12,7 +12,7 @@ const kitchen: KitchenDay = {
   fromH: 9,
   toH: 18,
   rings: 2,
-  canners: 1,
+  canners: [{ holds: { litre: 4 } }],
   people: [{ id: 'ada', fromH: 9, toH: 18, hours: 8 }],
 };
 const empty: Plan = {
@@ -78,7 +78,9 @@ describe('a day’s schedule', () => {
           fromH: 8,
           toH: d.toH,
           rings: d.rings,
-          canners: d.canners,
+          canners: Array.from({ length: d.canners }, () => ({
+            holds: Object.fromEntries(p.jars.map((j) => [j.id, j.perLoad])),
+          })),
           people: d.people.map((x, i) => ({ id: `p${i}`, fromH: x.fromH, toH: d.toH, hours: x.hours })),
         };
         for (let day = 0; day < p.horizon; day++) {
@@ -125,6 +127,30 @@ describe('a day’s schedule', () => {
         ['can', 11.5, 12.5],
       ],
     );
+  });
+
+  it('cans in the smallest canner that takes the load, while hands wash up', () => {
+    const p = oneKitchen({
+      mode: { maxKg: 8, activeH: 1.5, burnerH: 1 },
+      recipe: { jars: ['litre'], canner: { activeH: 0.1, burnerH: 0.5 } },
+      instance: { jars: oneKitchen().jars.map((j) => ({ ...j, perLoad: 8 })) },
+    });
+    const two = { ...kitchen, canners: [{ holds: { litre: 8 } }, { holds: { litre: 4 } }] };
+    const canned = (kg: number) => {
+      const cooked = [{ recipe: 'jam', mode: 'usual', day: 0, kg, batches: [{ loads: 1, count: 1 }] }];
+      return daySchedule(p, { ...empty, cooked }, 0, two).steps.map((x) => [
+        x.step,
+        Number(x.fromH.toFixed(2)),
+        Number(x.toH.toFixed(2)),
+        x.bookings.filter((b) => b.resource.startsWith('canner')).map((b) => b.resource)[0] ?? '',
+      ]);
+    };
+    assert.deepEqual(canned(4), [
+      ['cook', 9, 10, ''],
+      ['can', 10, 10.5, 'canner 2'],
+      ['clear up', 10.1, 10.6, ''],
+    ]);
+    assert.equal(canned(5)[1]?.[3], 'canner 1');
   });
 
   it('says which batch does not fit and at which step', () => {
