@@ -27,6 +27,7 @@ function dueNow(v: Answerable): string {
   if (v.state === 'cooking') return v.sheet?.finalG ? `cook it to ${(v.sheet.finalG / 1000).toFixed(3)} kg` : 'fill it';
   if (v.state === 'filled') return 'to the canner';
   if (v.state === 'cooling') return SEAL[v.sealState ?? 'early'] as string;
+  if (v.state === 'taken back') return 'taken back, nothing of it was cooked';
   return v.ph.wanted
     ? 'read its pH before it may stand on the shelf'
     : `${v.jars.reduce((n, j) => n + j.onHand, 0)} left of it`;

@@ -22,6 +22,9 @@ export function PickedToday({ pickings }: PickedTodayProps) {
             <li key={p.id}>
               <b>{p.what}</b> <span className={styles.row}>{p.code}</span>
               {p.grams > 0 ? <BothUnits grams={p.grams} /> : <span>nothing ripe</span>}
+              <a href={`/put-right/${encodeURIComponent(p.id)}`} aria-label={`Put right: ${p.what}, ${p.code}`}>
+                Wrong?
+              </a>
             </li>
           ))}
         </ul>

@@ -1,7 +1,7 @@
 /** A batch as it is kept: what went in and what was computed are frozen with the formula version that computed it. */
 import type { PlainDate } from '#lib/units/plain-date.ts';
 
-export type BatchState = 'cooking' | 'filled' | 'cooling' | 'jarred';
+export type BatchState = 'cooking' | 'filled' | 'cooling' | 'jarred' | 'taken back';
 
 export interface BatchRecord {
   id: string;

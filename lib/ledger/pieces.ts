@@ -7,20 +7,33 @@ export type PieceState = { at: 'here' } | { at: 'lot'; lot: string } | { at: 'si
  * State of every piece of a lot, from the movements that touch it in the order they were written.
  * An inflow without a piece number brings the next `qty` pieces, numbered on from the highest.
  */
-export function pieceStates(lotId: string, movements: readonly Movement[]): Map<number, PieceState> {
+export const pieceStates = (lotId: string, movements: readonly Movement[]): Map<number, PieceState> =>
+  followed(lotId, movements).states;
+
+/** Numbers each movement brought into a lot or took out of it, in the order of the movements; none where it touches another. */
+export const piecesMoved = (lotId: string, movements: readonly Movement[]): number[][] =>
+  followed(lotId, movements).moved;
+
+function followed(
+  lotId: string,
+  movements: readonly Movement[],
+): { states: Map<number, PieceState>; moved: number[][] } {
   const states = new Map<number, PieceState>();
   let highest = 0;
-  for (const m of movements) {
+  const moved = movements.map((m) => {
     if (isLot(m.to) && m.to.lot === lotId) {
-      if (m.piece !== null) states.set(m.piece, { at: 'here' });
-      else for (let i = 0; i < m.qty; i++) states.set(++highest, { at: 'here' });
-      highest = Math.max(highest, ...states.keys());
-    } else if (isLot(m.from) && m.from.lot === lotId) {
-      const gone: PieceState = isLot(m.to) ? { at: 'lot', lot: m.to.lot } : { at: 'sink', sink: m.to.sink };
-      for (const piece of m.piece !== null ? [m.piece] : lowestHere(states, m.qty)) states.set(piece, gone);
+      const brought = m.piece !== null ? [m.piece] : Array.from({ length: m.qty }, (_, i) => highest + 1 + i);
+      for (const piece of brought) states.set(piece, { at: 'here' });
+      highest = Math.max(highest, ...brought);
+      return brought;
     }
-  }
-  return states;
+    if (!isLot(m.from) || m.from.lot !== lotId) return [];
+    const gone: PieceState = isLot(m.to) ? { at: 'lot', lot: m.to.lot } : { at: 'sink', sink: m.to.sink };
+    const taken = m.piece !== null ? [m.piece] : lowestHere(states, m.qty);
+    for (const piece of taken) states.set(piece, gone);
+    return taken;
+  });
+  return { states, moved };
 }
 
 const lowestHere = (states: Map<number, PieceState>, n: number): number[] =>

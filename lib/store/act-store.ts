@@ -44,6 +44,24 @@ export async function loadActs(db: Db | Tx, placeId: string, f: ActFilter): Prom
   }));
 }
 
+/** The act that took this one back, or null. */
+export async function correctionOf(db: Db | Tx, placeId: string, id: string): Promise<StoredAct | null> {
+  const found = await db.act.findFirst({ where: { placeId, corrects: id }, select: { id: true } });
+  return found ? ((await loadActs(db, placeId, { ids: [found.id] }))[0] ?? null) : null;
+}
+
+/** Of these acts, those that were taken back, with the reason that was given. */
+export async function correctionsAmong(
+  db: Db | Tx,
+  placeId: string,
+  ids: readonly string[],
+): Promise<Map<string, string>> {
+  const found = await inParts(ids, (part) =>
+    db.act.findMany({ where: { placeId, corrects: { in: part } }, select: { corrects: true, note: true } }),
+  );
+  return new Map(found.map((a) => [a.corrects as string, a.note ?? '']));
+}
+
 /** Changes with every act of a place: how many there are, and when the last was entered. */
 export async function actMark(db: Db, placeId: string): Promise<string> {
   const { _count, _max } = await db.act.aggregate({ where: { placeId }, _count: true, _max: { enteredAt: true } });

@@ -32,14 +32,15 @@ export type Sent = string | Pick<Act, 'id' | 'payload'>;
 /**
  * Runs one act: `make` reads what it needs inside the transaction and says what to write and what to tell the person;
  * a refusal rolls everything back. When the act id is known already nothing is written and the first answer is given again;
- * the same id with something else typed is refused, for a form that was sent twice with a change is no replay.
+ * the same id with something else typed is refused, for a form that was sent twice with a change is no replay. `first` is an
+ * act that belongs to it and is written before it, in the same transaction.
  */
 export async function writeAct<T extends object>(
   db: Db,
   placeId: string,
   sent: Sent,
   enteredAt: Date,
-  make: (tx: Tx) => Promise<{ entry: Entry; tell: T } | Refusal>,
+  make: (tx: Tx) => Promise<{ entry: Entry; tell: T; first?: Entry | null } | Refusal>,
 ): Promise<Written<T>> {
   return refusedOr(async () => {
     const told = await outcomeOf<T>(db, placeId, sent);
@@ -52,6 +53,7 @@ export async function writeAct<T extends object>(
           if (again) return { done: again, replayed: true };
           const made = await make(tx);
           if ('refused' in made) throw new Refused(made);
+          if (made.first) await writeEntry(tx, placeId, made.first, {}, enteredAt);
           await writeEntry(tx, placeId, made.entry, made.tell, enteredAt);
           return { done: made.tell, replayed: false };
         },
@@ -228,6 +230,10 @@ const rowsOf = (db: Db | Tx, placeId: string, f: LotFilter) =>
     },
     orderBy: [{ madeOn: 'asc' }, { code: 'asc' }],
   });
+
+/** These lots, also emptied ones; none for no id. */
+export const lotsOfIds = async (db: Db | Tx, placeId: string, ids: readonly string[]): Promise<HeldLot[]> =>
+  ids.length === 0 ? [] : loadLots(db, placeId, { ids, emptied: true });
 
 export const lotOfCode = async (db: Db | Tx, placeId: string, code: string): Promise<HeldLot | null> => {
   const row = await db.lot.findUnique({ where: { placeId_code: { placeId, code } } });

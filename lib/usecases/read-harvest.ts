@@ -1,5 +1,5 @@
 /** The shed screen's own view: rows with what they usually give, containers with tare, and what came in today. */
-import { loadActs } from '#lib/store/act-store.ts';
+import { correctionsAmong, loadActs } from '#lib/store/act-store.ts';
 import { addDays, type PlainDate } from '#lib/units/plain-date.ts';
 import type { Context } from './context.ts';
 import { inSeason, rowIdOf, usualPickingG } from './record-harvest.ts';
@@ -22,7 +22,13 @@ export interface HarvestView {
 }
 
 export async function readHarvest(ctx: Context): Promise<HarvestView> {
-  const acts = await loadActs(ctx.db, ctx.place.id, { kinds: ['harvest'], from: ctx.today, to: ctx.today });
+  const all = await loadActs(ctx.db, ctx.place.id, { kinds: ['harvest'], from: ctx.today, to: ctx.today });
+  const back = await correctionsAmong(
+    ctx.db,
+    ctx.place.id,
+    all.map((a) => a.id),
+  );
+  const acts = all.filter((a) => !back.has(a.id));
   const rows = ctx.place.crops.flatMap((crop) =>
     [...new Set(crop.plantings.map((p) => p.row))].map((row) => ({
       id: rowIdOf(row, crop.code),

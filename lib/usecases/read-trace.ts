@@ -153,7 +153,7 @@ async function sistersOf(ctx: Context, lot: HeldLot): Promise<TraceView['sisters
   return [...pieceStates(lot.id, movements).entries()]
     .sort(([a], [b]) => a - b)
     .map(([n, state]) => {
-      const gone = movements.find((m) => m.piece === n && isLot(m.from));
+      const gone = movements.findLast((m) => m.piece === n && isLot(m.from));
       const who = gone ? notes.get(gone.actId)?.note : null;
       const where =
         state.at === 'here'

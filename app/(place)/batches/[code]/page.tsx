@@ -39,6 +39,9 @@ export default async function BatchPage({
         <LinkButton kind="quiet" href={`/print/batch?code=${encodeURIComponent(view.code)}`}>
           Batch record on paper
         </LinkButton>
+        <LinkButton kind="quiet" href={`/trace/${view.jars[0]?.code ?? `${view.code}/pan`}#entries`}>
+          Put an entry right
+        </LinkButton>
         {view.jars[0] ? (
           <LinkButton kind="quiet" href={`/labels?lot=${encodeURIComponent(view.jars[0].code)}`}>
             Labels

@@ -40,6 +40,9 @@ export default async function JarPage({ params }: { params: Promise<{ code: stri
         <LinkButton kind="quiet" href={`/trace/${jar ?? card.lot}`}>
           Trace it
         </LinkButton>
+        <LinkButton kind="quiet" href={`/trace/${jar ?? card.lot}#entries`}>
+          Put an entry right
+        </LinkButton>
         <LinkButton kind="quiet" href={`/labels?lot=${encodeURIComponent(card.lot)}`}>
           Label
         </LinkButton>
