@@ -93,6 +93,9 @@ export function SetAsideList({ lots }: SetAsideListProps) {
           <LinkButton href="/set-asides/dry">Cut fruit for the dryer</LinkButton>
         </p>
       </Tray>
+      <p>
+        <a href="/set-asides/season">What the year’s trim became</a>
+      </p>
     </>
   );
 }

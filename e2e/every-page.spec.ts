@@ -13,6 +13,7 @@ const PAGES = [
   '/set-asides',
   '/set-asides/press',
   '/set-asides/dry',
+  '/set-asides/season',
   '/pantry',
   '/pantry/apple-butter',
   '/pantry/fig-conserve',

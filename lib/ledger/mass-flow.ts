@@ -112,7 +112,7 @@ function endOf(to: Account, lotOf: LotOf): MassNode | null {
 }
 
 /** Links added up; a flow the other way counts against it, so that a correction leaves nothing behind. */
-class Nets {
+export class Nets {
   private readonly nodes = new Map<string, MassNode>();
   private readonly links = new Map<string, MassLink>();
 

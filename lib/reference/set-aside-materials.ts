@@ -23,6 +23,8 @@ export interface SetAsideMaterial extends Cited {
   /** Asked before it is dried or ground. */
   readonly seeds: boolean;
   readonly rind: boolean;
+  /** Cut on purpose, for its own sake: no trim. */
+  readonly cut: boolean;
 }
 
 export const SET_ASIDE_MATERIALS = [
@@ -38,6 +40,7 @@ export const SET_ASIDE_MATERIALS = [
     kgPerM2: [2, 3],
     seeds: true,
     rind: false,
+    cut: false,
     source: 'ESTIMATE',
     status: 'estimate',
   },
@@ -53,6 +56,7 @@ export const SET_ASIDE_MATERIALS = [
     kgPerM2: [5, 8],
     seeds: true,
     rind: false,
+    cut: false,
     source: 'ESTIMATE',
     status: 'estimate',
   },
@@ -68,6 +72,7 @@ export const SET_ASIDE_MATERIALS = [
     kgPerM2: [2, 3],
     seeds: false,
     rind: true,
+    cut: false,
     source: 'USDA',
     status: 'verified',
   },
@@ -83,6 +88,7 @@ export const SET_ASIDE_MATERIALS = [
     kgPerM2: [3, 5],
     seeds: false,
     rind: false,
+    cut: true,
     source: 'USDA',
     status: 'verified',
   },
