@@ -1,6 +1,7 @@
-import { counted, mass } from '#lib/units/format.ts';
+import { mass } from '#lib/units/format.ts';
 import { Button } from './button.tsx';
 import { Caution } from './caution.tsx';
+import { DryIt, type DryingWays } from './dry-it.tsx';
 import { DryingCurve } from './drying-curve.tsx';
 import { Field } from './field.tsx';
 import type { FormAction } from './form-action.ts';
@@ -22,8 +23,8 @@ export type SetAsideCardProps = {
       targetG: number;
       lastG: number;
       toGoG: number;
-      trays: number;
-      celsius: number;
+      where: string;
+      roomAir: boolean;
       weighings: readonly { hours: number; grams: number }[];
       end: { p10: number; p50: number; p90: number } | null;
       formula: string;
@@ -31,11 +32,20 @@ export type SetAsideCardProps = {
     } | null;
     conditioning: { days: number; least: number; usual: number; shakenToday: boolean } | null;
     ways: readonly { id: string; title: string; gives: string; food: boolean }[];
+    dryings: readonly DryingWays['dryings'][number][];
+    room: DryingWays['room'];
     traysAsked: number;
     dryerC: number;
     pasteurise: readonly string[];
   };
-  actions: { dry: FormAction; weigh: FormAction; shake: FormAction; ready: FormAction; way: FormAction };
+  actions: {
+    dry: FormAction;
+    move: FormAction;
+    weigh: FormAction;
+    shake: FormAction;
+    ready: FormAction;
+    way: FormAction;
+  };
   ids: readonly string[];
 };
 
@@ -69,21 +79,7 @@ function WaysOut({ view: v, actions, ids }: SetAsideCardProps) {
         <Tray key={w.id} title={w.title}>
           <p>{w.gives}</p>
           {w.id === 'dry' ? (
-            <form action={actions.dry} className={styles.form}>
-              <Hidden id={ids[i]} code={v.code} />
-              <Field name="trays" label="Trays" inputMode="numeric" required defaultValue={String(v.traysAsked)} />
-              <Field
-                name="centiC"
-                label="Dryer set to"
-                unit="°C"
-                inputMode="decimal"
-                required
-                defaultValue={String(v.dryerC)}
-              />
-              {v.material?.seeds ? <Tick name="seedsOut" label="The seeds are out" /> : null}
-              {v.material?.rind ? <Tick name="waxed" label="The rind was waxed or treated" /> : null}
-              <Button>Put it on the trays</Button>
-            </form>
+            <DryIt view={v} dry={actions.dry} id={ids[i]} />
           ) : (
             <form action={actions.way} className={styles.form}>
               <Hidden id={ids[i]} code={v.code} />
@@ -115,7 +111,7 @@ function OnTheTrays({
       <Tray title="How far is it?">
         <DryingCurve
           {...d}
-          sentence={`${mass(d.startG)} on ${counted(d.trays, 'tray')} at ${d.celsius} °C: dry at ${(d.targetG / 1000).toFixed(2)} kg, ${d.done}.`}
+          sentence={`${mass(d.startG)} ${d.where}: dry at ${(d.targetG / 1000).toFixed(2)} kg, ${d.done}.`}
         />
         <details>
           <summary>Why {(d.targetG / 1000).toFixed(2)} kg</summary>
@@ -138,6 +134,32 @@ function OnTheTrays({
           <Button>Note it</Button>
         </form>
       </Tray>
+      {d.roomAir ? (
+        <Tray title="Finish it in the heat">
+          <form action={actions.move} className={styles.form}>
+            <Hidden id={ids[1]} code={v.code} />
+            <Field
+              as="select"
+              name="way"
+              label="Into"
+              options={[
+                { value: 'dryer', label: 'the dryer' },
+                { value: 'oven', label: 'the oven, door ajar' },
+              ]}
+            />
+            <Field name="trays" label="Trays" inputMode="numeric" required defaultValue={String(v.traysAsked)} />
+            <Field
+              name="centiC"
+              label="Set to"
+              unit="°C"
+              inputMode="decimal"
+              required
+              defaultValue={String(v.dryerC)}
+            />
+            <Button kind="quiet">Move it</Button>
+          </form>
+        </Tray>
+      ) : null}
     </TrayTable>
   );
 }
@@ -163,7 +185,9 @@ function InTheJar({
       </Tray>
       {jar.days >= jar.least ? (
         <Tray title="Is it dry?">
-          <p>Dried outdoors or on a sill? First against insects: {v.pasteurise.join(', or ')}.</p>
+          {v.pasteurise.length > 0 ? (
+            <p>Dried in room air: first against insects: {v.pasteurise.join(', or ')}.</p>
+          ) : null}
           <form action={actions.ready} className={styles.form}>
             <Hidden id={ids[1]} code={v.code} />
             <Button>No drops: to the cupboard</Button>

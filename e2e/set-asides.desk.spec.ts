@@ -68,7 +68,7 @@ test('rings taken out early go on drying, drops send them back, and their date b
     .getByRole('row', { name: /Peeled apple rings/ })
     .getByRole('link')
     .click();
-  await page.getByRole('button', { name: 'Put it on the trays' }).click();
+  await page.getByRole('button', { name: 'Lay it to dry' }).click();
   await expect(said(page).first()).toContainText('7.00 kg is on');
   const path = new URL(page.url()).pathname;
   const weigh = async (kg: string) => {

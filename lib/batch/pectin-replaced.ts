@@ -1,11 +1,11 @@
 /**
  * Grams of bought pectin that home powder and stock stood in for. Definition: powder g × grams of sugar a gram of it carries / 150,
- * the sugar a gram of bought pectin of grade 150 carries; stock g × pectin of its clot band × 130 / 150. Lots of one household
+ * the sugar a gram of bought pectin of grade 150 carries; stock as tested juice of its clot band. Lots of one household
  * share their error, so the bands add up end to end. Stock nobody tested is not counted.
  */
 import { CLOT_TEST } from '#lib/reference/pectin-sources.ts';
 import { STANDARD_GRADE } from '#lib/science/pectin-need.ts';
-import { FRUIT_GRADE } from '#lib/science/pectin-supply.ts';
+import { pectinSupply } from '#lib/science/pectin-supply.ts';
 import { type Figure, figure, input } from './figure.ts';
 
 export type PectinUsed = { readonly code: string; readonly grams: number } & (
@@ -38,12 +38,13 @@ export function pectinReplaced(used: PectinUsed): Figure | null {
   const row = CLOT_TEST.find((r) => r.pectin === used.clot);
   if (!row) return null;
   const [low, high] = row.pectinPct;
-  const of = (pct: number) => (used.grams * pct * FRUIT_GRADE) / 100 / STANDARD_GRADE;
+  const typ = pectinSupply([{ kind: 'tested juice', grams: used.grams, clot: row.pectin }]).eq150G;
+  const of = (pct: number) => (2 * typ * pct) / (low + high);
   return figure({
-    value: of((low + high) / 2),
+    value: typ,
     unit: 'g',
     band: { low: of(low), high: of(high) },
-    formula: 'stock × pectin of its clot test × 130 / 150',
+    formula: 'stock × pectin of its clot test, of the grade of fruit, / grade 150',
     inputs: [input('stock', used.grams, 'g'), input('pectin', `${low} to ${high}`, '%')],
     source: row.source,
     status: 'estimate',

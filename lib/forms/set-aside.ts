@@ -1,15 +1,39 @@
 /** The forms of a set-aside: onto the trays, weighed, shaken, and its ways out; a pressing; fruit cut for the dryer. */
 import { z } from 'zod';
-import { actId, count, massKg, optional, temperature, tick, word } from './fields.ts';
+import { actId, count, massKg, number, optional, temperature, tick, word } from './fields.ts';
 
 const on = { id: actId, code: word('the set-aside') };
 
-export const dryForm = z.object({
+const trays = count({ what: 'the trays', min: 1, max: 200 });
+const heat = temperature({ what: 'the dryer', min: 30, max: 90 });
+
+export const dryForm = z
+  .object({
+    ...on,
+    way: z.enum(['dryer', 'oven', 'windowsill', 'hung'], { error: 'choose how it is dried' }).default('dryer'),
+    trays,
+    centiC: heat,
+    roomC: optional(temperature({ what: 'the room', min: 5, max: 40 })),
+    humidityPct: optional(number({ what: 'the room’s humidity', min: 5, max: 95 })),
+    seedsOut: tick,
+    waxed: tick,
+  })
+  .superRefine((f, ctx) => {
+    if ((f.way === 'windowsill' || f.way === 'hung') && (f.roomC === null || f.humidityPct === null))
+      ctx.addIssue({ code: 'custom', path: ['roomC'], message: 'say how warm and how humid the room is' });
+  })
+  .transform(({ roomC, centiC, humidityPct, ...f }) => ({
+    ...f,
+    ...(f.way === 'windowsill' || f.way === 'hung'
+      ? { centiC: roomC ?? centiC, humidityPct: humidityPct ?? 0 }
+      : { centiC }),
+  }));
+/** From room air to a dryer or oven. */
+export const moveForm = z.object({
   ...on,
-  trays: count({ what: 'the trays', min: 1, max: 200 }),
-  centiC: temperature({ what: 'the dryer', min: 15, max: 80 }),
-  seedsOut: tick,
-  waxed: tick,
+  way: z.enum(['dryer', 'oven'], { error: 'choose the dryer or the oven' }),
+  trays,
+  centiC: heat,
 });
 export const weighForm = z.object({
   ...on,

@@ -3,6 +3,7 @@
  * 0.82 and home-press pomace 0.74 (0.66-0.80) from memory and estimate, orange rind 0.725 USDA SR26, peeled apple rings
  * 86.67 % USDA SR26. Targets: 8 % for milling and for peel (common practice, 5-8 %), 20 % for pliable fruit.
  */
+import type { IsothermFood } from './dried-storage.ts';
 import type { Cited } from './source.ts';
 
 export interface SetAsideMaterial extends Cited {
@@ -25,6 +26,10 @@ export interface SetAsideMaterial extends Cited {
   readonly rind: boolean;
   /** Cut on purpose, for its own sake: no trim. */
   readonly cut: boolean;
+  /** Isotherm it is taken to follow. */
+  readonly isotherm: IsothermFood;
+  /** Tied in bundles it dries hanging. */
+  readonly hangs: boolean;
 }
 
 export const SET_ASIDE_MATERIALS = [
@@ -41,6 +46,8 @@ export const SET_ASIDE_MATERIALS = [
     seeds: true,
     rind: false,
     cut: false,
+    isotherm: 'peel-core',
+    hangs: false,
     source: 'ESTIMATE',
     status: 'estimate',
   },
@@ -57,6 +64,8 @@ export const SET_ASIDE_MATERIALS = [
     seeds: true,
     rind: false,
     cut: false,
+    isotherm: 'peel-core',
+    hangs: false,
     source: 'ESTIMATE',
     status: 'estimate',
   },
@@ -73,6 +82,8 @@ export const SET_ASIDE_MATERIALS = [
     seeds: false,
     rind: true,
     cut: false,
+    isotherm: 'citrus-peel',
+    hangs: false,
     source: 'USDA',
     status: 'verified',
   },
@@ -89,6 +100,8 @@ export const SET_ASIDE_MATERIALS = [
     seeds: false,
     rind: false,
     cut: true,
+    isotherm: 'apple',
+    hangs: false,
     source: 'USDA',
     status: 'verified',
   },

@@ -24,18 +24,24 @@ export interface DryingEnd {
 const MOISTURE_RATIO_SD = 0.015;
 const RATE_SD = 0.5;
 
+export interface DryingLoad {
+  readonly freshG: number;
+  /** Shares of the wet weight. */
+  readonly w0: number;
+  readonly wt: number;
+  /** kg water per kg dry that the air leaves; 0 in a heated dryer. */
+  readonly leftX?: number;
+  readonly weighings: readonly Weighing[];
+}
+
 /**
- * `prior` is the rate at the dryer's temperature (see startRate, rateAt; for fruit pieces n about 1.35, else 1.15), moistures
- * `w0` and `wt` are shares of the wet weight. Without weighings it returns the first guess. RangeError for a weighing at 0 h
- * or heavier than the fresh load.
+ * `prior` is the rate in the air it dries in (see dryingGuess; for fruit pieces n about 1.35, else 1.15). Without weighings it
+ * returns the first guess; null where the air never takes it so low. RangeError for a weighing at 0 h or heavier than the load.
  */
-export function dryingEnd(load: {
-  freshG: number;
-  w0: number;
-  wt: number;
-  prior: PageRate;
-  weighings: readonly Weighing[];
-}): DryingEnd {
+export function dryingEnd(load: DryingLoad & { leftX?: 0; prior: PageRate }): DryingEnd;
+export function dryingEnd(load: DryingLoad & { prior: PageRate }): DryingEnd | null;
+export function dryingEnd(load: DryingLoad & { prior: PageRate }): DryingEnd | null {
+  if ((load.leftX ?? 0) >= dryBasis(load.wt)) return null;
   for (const { hours, grams } of load.weighings) {
     if (!(hours > 0 && grams > 0 && grams <= load.freshG)) {
       throw new RangeError(`a weighing of ${grams} g at ${hours} h does not fit a load of ${load.freshG} g`);
@@ -55,19 +61,16 @@ export function dryingEnd(load: {
 }
 
 /** Hours to the target for one point of the grid, and how well it fits; null where the moisture is no moisture. */
-function outcome(
-  load: { freshG: number; wt: number; weighings: readonly Weighing[] },
-  rate: PageRate,
-  w0: number,
-): { hours: number; logFit: number } | null {
+function outcome(load: Omit<DryingLoad, 'w0'>, rate: PageRate, w0: number): { hours: number; logFit: number } | null {
   if (!(w0 > load.wt && w0 < 1)) return null;
-  const start = dryBasis(w0);
+  const left = load.leftX ?? 0;
+  const toGo = dryBasis(w0) - left;
   const dryG = load.freshG * (1 - w0);
   const logFit = load.weighings.reduce((sum, { hours, grams }) => {
-    const seen = (grams / dryG - 1) / start;
+    const seen = (grams / dryG - 1 - left) / toGo;
     return sum - 0.5 * ((seen - moistureRatio(rate, hours)) / MOISTURE_RATIO_SD) ** 2;
   }, 0);
-  return { hours: hoursToRatio(rate, dryBasis(load.wt) / start), logFit };
+  return { hours: hoursToRatio(rate, (dryBasis(load.wt) - left) / toGo), logFit };
 }
 
 function quantiles(ends: { hours: number; logWeight: number }[]): DryingEnd {

@@ -33,8 +33,7 @@ const DRAWN_OUT: Readonly<Record<ExtractionRoute, number>> = {
   'one extraction': 0.5,
   'two extractions': 0.7,
 };
-/** Grade of a fruit's own pectin; estimate. */
-export const FRUIT_GRADE = 130;
+const FRUIT_GRADE = 130;
 
 /** RangeError for a fruit or powder not in the tables and for a negative mass. */
 export function pectinSupply(items: readonly PectinItem[]): PectinSupply {

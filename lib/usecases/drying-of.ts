@@ -4,10 +4,12 @@
  */
 import type { HeldLot } from '#lib/ledger/lot.ts';
 import { setAsideMaterial } from '#lib/reference/set-aside-materials.ts';
-import { dryerStartOf, startRate } from '#lib/science/dryer-start.ts';
+import { dryerStartOf } from '#lib/science/dryer-start.ts';
 import { type DryingEnd, dryingEnd } from '#lib/science/drying-posterior.ts';
 import { driedMass } from '#lib/science/drying-target.ts';
-import { rateAt } from '#lib/science/page-drying.ts';
+import { type DryingWay, dryingGuess, isRoomAir } from '#lib/science/drying-way.ts';
+import { type EquilibriumStop, equilibriumStop } from '#lib/science/equilibrium-stop.ts';
+import { counted } from '#lib/units/format.ts';
 import { celsius } from '#lib/units/quantity.ts';
 
 /** Kept in the lot's details while it dries. */
@@ -16,7 +18,12 @@ export interface DryingDetails {
   startedAt: string;
   startG: number;
   trays: number;
+  /** Of the dryer or oven; in room air, of the room. */
   centiC: number;
+  /** A dryer where nothing is said. */
+  way?: DryingWay;
+  /** Of the room's air, per cent; in room air only. */
+  humidityPct?: number;
   weighings: { at: string; grams: number }[];
   /** Of a load that came back from the jar: what it must weigh, its dry matter being known from the first time. */
   targetG?: number;
@@ -25,14 +32,17 @@ export interface DryingDetails {
 export interface Drying {
   startG: number;
   targetG: number;
-  trays: number;
-  celsius: number;
+  /** "on 10 trays at 57 °C", "on the windowsill, 20 °C and 60 %". */
+  where: string;
+  roomAir: boolean;
+  /** What the air of the room can reach at best; null in a heated dryer. */
+  stop: EquilibriumStop | null;
   /** Hours since it went on the trays. */
   weighings: { hours: number; grams: number }[];
   lastG: number;
   /** Grams of water still to go; 0 or less when it is light enough. */
   toGoG: number;
-  /** Hours from the start; a tenth, half and nine tenths of the outcomes are done. Null where the weight says it is dry and drops say it is not. */
+  /** Hours from the start; a tenth, half and nine tenths of the outcomes are done. Null where the weight says it is dry and drops say it is not, or the air does not get it there. */
   end: DryingEnd | null;
   formula: string;
 }
@@ -57,11 +67,15 @@ export function dryingOf(lot: Pick<HeldLot, 'details'>): Drying | null {
     grams: w.grams,
   }));
   const lastG = weighings.at(-1)?.grams ?? d.startG;
+  const way = d.way ?? 'dryer';
+  const air = { t: celsius(d.centiC / 100), humidity: (d.humidityPct ?? 0) / 100, food: material.isotherm };
+  const { rate, leftX } = dryingGuess(start, { way, ...air });
   return {
     startG: d.startG,
     targetG,
-    trays: d.trays,
-    celsius: d.centiC / 100,
+    where: whereIs(d),
+    roomAir: isRoomAir(way),
+    stop: isRoomAir(way) ? equilibriumStop({ ...air, target: material.wt }) : null,
     weighings,
     lastG,
     toGoG: lastG - targetG,
@@ -71,7 +85,8 @@ export function dryingOf(lot: Pick<HeldLot, 'details'>): Drying | null {
             freshG: d.startG,
             w0,
             wt: material.wt,
-            prior: { ...rateAt(startRate(start), celsius(d.centiC / 100), start.kind), n: start.n },
+            prior: rate,
+            leftX,
             weighings: weighings.filter((w) => w.hours > 0 && w.grams <= d.startG),
           })
         : null,
@@ -80,4 +95,12 @@ export function dryingOf(lot: Pick<HeldLot, 'details'>): Drying | null {
         ? `${d.startG} g × (1 - ${material.w0}) / (1 - ${material.wt})`
         : 'the dry matter of the first load, at the same moisture',
   };
+}
+
+function whereIs({ way, trays, centiC, humidityPct }: DryingDetails): string {
+  const t = `${centiC / 100} °C`;
+  const room = `${t} and ${humidityPct ?? 0} %`;
+  if (way === 'windowsill') return `on the windowsill, ${room}`;
+  if (way === 'hung') return `hung up, ${room}`;
+  return `on ${counted(trays, 'tray')}${way === 'oven' ? ' in the oven' : ''} at ${t}`;
 }

@@ -70,7 +70,7 @@ export function sortOf(lot: HeldLot): SetAsideSort {
   return {
     material: material ? { id: material.id, label: material.name.toLowerCase() } : { id: 'other', label: 'other trim' },
     now: nowOf(lot, material),
-    trim: !material || !material.cut,
+    trim: !material?.cut,
   };
 }
 

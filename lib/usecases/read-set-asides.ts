@@ -1,11 +1,12 @@
 /** What is set aside: fresh (today), on the trays, in its conditioning jar, ready; and one set-aside with all that is known of it. */
 import type { HeldLot } from '#lib/ledger/lot.ts';
-import { CONDITIONING, PASTEURISE } from '#lib/reference/dried-storage.ts';
+import { CONDITIONING, pasteuriseAfter } from '#lib/reference/dried-storage.ts';
 import { setAsideMaterial } from '#lib/reference/set-aside-materials.ts';
 import { loadLots, lotOfCode } from '#lib/store/ledger-store.ts';
 import { daysBetween, type PlainDate, shortDate } from '#lib/units/plain-date.ts';
 import type { Context } from './context.ts';
-import { type Drying, dryingDetails, dryingOf } from './drying-of.ts';
+import { type Drying, type DryingDetails, dryingDetails, dryingOf } from './drying-of.ts';
+import { type DryingShown, dryingsOf, roomAsked, stopsAt } from './drying-ways.ts';
 import { localClock } from './local-clock.ts';
 import { conditioningOf } from './set-aside-acts.ts';
 import { type WayShown, waysOf } from './set-aside-ways.ts';
@@ -80,14 +81,23 @@ function nextOf(ctx: Context, l: HeldLot, state: SetAsideState): string {
 
 const HOUR_MS = 3_600_000;
 
-/** "done about 15:30 Sat 18 Oct (14:10 to 17:00)" by the posterior. */
+/** "done about 15:30 Sat 18 Oct (14:10 to 17:00)" by the posterior; where room air stops it, that. */
 function doneBy(ctx: Context, l: HeldLot, d: Drying): string {
-  const started = dryingDetails(l)?.startedAt ?? l.since;
-  const at = (hours: number) =>
-    localClock(new Date(Date.parse(started) + hours * HOUR_MS).toISOString(), ctx.place.timeZone);
+  if (d.stop?.reaches === 'no') return stopsAt(d.stop);
   if (!d.end) return 'by its weight it is dry and the drops say it is not: go by feel, a few hours more';
-  const middle = at(d.end.p50);
-  return `done about ${middle.time} ${shortDate(middle.day as PlainDate)}, four cases of five between ${at(d.end.p10).time} and ${at(d.end.p90).time}`;
+  const started = dryingDetails(l)?.startedAt ?? l.since;
+  const [low, middle, high] = [d.end.p10, d.end.p50, d.end.p90].map((hours) => {
+    const at = new Date(Date.parse(started) + hours * HOUR_MS).toISOString();
+    const { day, time } = localClock(at, ctx.place.timeZone);
+    return { time, day: shortDate(day as PlainDate) };
+  }) as [Clock, Clock, Clock];
+  const sameDay = low.day === high.day;
+  const text = (c: Clock) => (sameDay ? c.time : `${c.day} ${c.time}`);
+  return `done about ${middle.time} ${middle.day}, four cases of five between ${text(low)} and ${text(high)}`;
+}
+interface Clock {
+  time: string;
+  day: string;
 }
 
 export interface SetAsidePage extends SetAsideRow {
@@ -95,13 +105,21 @@ export interface SetAsidePage extends SetAsideRow {
   drying: (Drying & { done: string }) | null;
   conditioning: { days: number; least: number; usual: number; shakenToday: boolean } | null;
   ways: WayShown[];
+  /** For a fresh one: what each way of drying would take. */
+  dryings: DryingShown[];
+  room: { celsius: number; humidityPct: number };
   /** Trays that take it, by the loads a m². */
   traysAsked: number;
   dryerC: number;
   pasteurise: string[];
 }
 
-export async function readSetAside(ctx: Context, code: string): Promise<SetAsidePage | null> {
+/** `room` is the air asked about, as typed. */
+export async function readSetAside(
+  ctx: Context,
+  code: string,
+  asked: { roomC?: string | undefined; humidity?: string | undefined } = {},
+): Promise<SetAsidePage | null> {
   const lot = await lotOfCode(ctx.db, ctx.place.id, code);
   if (lot?.kind !== 'set-aside') return null;
   const row = rowOf(ctx, lot);
@@ -110,6 +128,10 @@ export async function readSetAside(ctx: Context, code: string): Promise<SetAside
   const jar = conditioningOf(lot);
   const dryer = ctx.place.kitchens.flatMap((k) => k.dryers)[0];
   const perTray = dryer && material ? (1000 * material.kgPerM2[1] * dryer.trayCm2) / 10_000 : (dryer?.gPerTray ?? 700);
+  const room = roomAsked(asked);
+  const dryerC = (dryer?.centiC ?? 5700) / 100;
+  const fresh = row.state === 'fresh' || row.state === 'unknown';
+  const food = !lot.groundFall && lot.grade !== 'cull';
   return {
     ...row,
     material: material && { id: material.id, name: material.name, seeds: material.seeds, rind: material.rind },
@@ -120,9 +142,19 @@ export async function readSetAside(ctx: Context, code: string): Promise<SetAside
       usual: CONDITIONING.days,
       shakenToday: jar.shaken.includes(ctx.today),
     },
-    ways: row.state === 'fresh' || row.state === 'unknown' ? waysOf(lot) : [],
+    ways: fresh ? waysOf(lot) : [],
+    dryings: fresh && food && material ? dryingsOf(material, lot.onHand, { dryerC, room }) : [],
+    room,
     traysAsked: Math.max(1, Math.min(dryer?.trays ?? 10, Math.ceil(lot.onHand / perTray))),
-    dryerC: (dryer?.centiC ?? 5700) / 100,
-    pasteurise: PASTEURISE.map((p) => `${p.how}, ${p.minutes >= 1440 ? `${p.minutes / 60} h` : `${p.minutes} min`}`),
+    dryerC,
+    pasteurise: pasteuriseAfter(driedIn(lot)).map(
+      (p) => `${p.how}, ${p.minutes >= 1440 ? `${p.minutes / 60} h` : `${p.minutes} min`}`,
+    ),
   };
+}
+
+/** Room air leaves insects alive; a heated dryer does not. */
+function driedIn(lot: HeldLot): 'dryer' | 'oven' | 'windowsill' {
+  const way = (lot.details.drying as DryingDetails | undefined)?.way ?? 'dryer';
+  return way === 'hung' ? 'windowsill' : way;
 }

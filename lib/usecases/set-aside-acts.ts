@@ -8,6 +8,7 @@ import { setAsideCode } from '#lib/ledger/lot-code.ts';
 import { moveGrams } from '#lib/ledger/movement.ts';
 import { CONDITIONING, driedFruitMonths } from '#lib/reference/dried-storage.ts';
 import { setAsideMaterial } from '#lib/reference/set-aside-materials.ts';
+import type { DryingWay } from '#lib/science/drying-way.ts';
 import type { Tx } from '#lib/store/database/open-database.ts';
 import { loadLots, lotOfCode, type Written, writeAct } from '#lib/store/ledger-store.ts';
 import { roomOfKind } from '#lib/store/place.ts';
@@ -53,8 +54,11 @@ const changed = (
 
 export interface DryInput extends OnLot {
   trays: number;
-  /** Hundredths of a °C. */
+  /** Hundredths of a °C: of the dryer or oven; in room air, of the room. */
   centiC: number;
+  /** The dryer where nothing is said. */
+  way?: DryingWay;
+  humidityPct?: number;
   seedsOut: boolean;
   waxed: boolean;
 }
@@ -72,12 +76,44 @@ export const startDrying = (ctx: Context, input: DryInput): Promise<Written<Told
       startG: lot.onHand,
       trays: input.trays,
       centiC: input.centiC,
+      ...(input.way ? { way: input.way } : {}),
+      ...(input.humidityPct === undefined ? {} : { humidityPct: input.humidityPct }),
       weighings: [],
     };
+    if (input.way === 'hung' && !material.hangs)
+      return { refused: `${material.name.toLowerCase()} cannot be hung: trays or a windowsill` };
     const details = { state: 'drying', drying, seedsOut: input.seedsOut, waxed: input.waxed };
+    const now = dryingOf({ details: { ...lot.details, ...details } });
     return {
       entry: changed(act, lot, { details }),
-      tell: { said: `${kilograms(lot.onHand)} is on ${input.trays} trays.` },
+      tell: { said: `${kilograms(lot.onHand)} is ${now?.where ?? 'drying'}.` },
+    };
+  });
+
+export interface MoveInput extends OnLot {
+  way: 'dryer' | 'oven';
+  trays: number;
+  centiC: number;
+}
+
+/** What the room's air does not finish goes on in a dryer or oven: its target stays, its hours begin again. */
+export const moveDrying = (ctx: Context, input: MoveInput): Promise<Written<Told>> =>
+  step(ctx, input, 'move', (lot, act) => {
+    const now = dryingOf(lot);
+    const before = dryingDetails(lot);
+    if (!now || !before) return { refused: `${lot.code} is not drying` };
+    const drying: DryingDetails = {
+      startedAt: act.at,
+      startG: now.lastG,
+      trays: input.trays,
+      centiC: input.centiC,
+      way: input.way,
+      weighings: [],
+      targetG: now.targetG,
+    };
+    return {
+      entry: changed(act, lot, { details: { drying } }),
+      tell: { said: `${kilograms(now.lastG)} goes on in the ${input.way}.` },
     };
   });
 

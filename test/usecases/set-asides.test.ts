@@ -15,7 +15,14 @@ import { pressed } from '#lib/usecases/press-view.ts';
 import { readSetAside } from '#lib/usecases/read-set-asides.ts';
 import { readToday } from '#lib/usecases/read-today.ts';
 import { recordHarvest } from '#lib/usecases/record-harvest.ts';
-import { endConditioning, shakeJar, startDrying, takeWayOut, weighDrying } from '#lib/usecases/set-aside-acts.ts';
+import {
+  endConditioning,
+  moveDrying,
+  shakeJar,
+  startDrying,
+  takeWayOut,
+  weighDrying,
+} from '#lib/usecases/set-aside-acts.ts';
 import { cutForDrying, pressFruit } from '#lib/usecases/set-aside-makes.ts';
 import { demoAt, demoOn, doneOf, refusalOf } from '#test/support/demo-database.ts';
 import { bucket, damsons } from './damson-day.ts';
@@ -187,6 +194,51 @@ describe('set-asides', () => {
     const later = await at(db, 8, '07:30');
     doneOf(await endConditioning(later, { id: 'ready-act-3', code: peel }));
     expect((await lotOfCode(db, ctx.place.id, peel))?.item).toBe('apple-powder');
+  });
+
+  it('on a windowsill say what the room’s air leaves in them, and go on in the dryer to the same weight', async () => {
+    const db = await demo();
+    const ctx = await at(db, 0, '07:30');
+    const apples = await pick(ctx, 'apples-for-sill', rowOf(ctx, 'apple-dessert'), 9.1);
+    const cut = await cutForDrying(ctx, {
+      id: 'cut-act-5',
+      lotId: apples?.id ?? '',
+      rawG: 9100,
+      cutG: 7000,
+      keepPeel: false,
+    });
+    const code = doneOf(cut).codes[0] ?? '';
+    // Apple at 18 °C and 70 % stops at 21.0 %, at 22 °C and 45 % at 11.0 % (byproduct tables, GAB isotherm).
+    const asked = async (roomC: string, humidity: string) =>
+      (await readSetAside(ctx, code, { roomC, humidity }))?.dryings ?? [];
+    expect((await asked('18', '70')).map((d) => [d.way, d.never])).toEqual([
+      ['dryer', false],
+      ['oven', false],
+      ['windowsill', true],
+    ]);
+    expect((await asked('18', '70'))[2]?.gets).toMatch(/^this air stops at 21 % water \(18 to 24\) and does not get/);
+    expect((await asked('22', '45'))[2]).toMatchObject({
+      never: false,
+      gets: 'this air stops at 11 % water (8 to 14)',
+    });
+    expect((await asked('22', '45'))[2]?.hours).toMatch(/days$/);
+    const lay = { code, trays: 10, centiC: 1800, seedsOut: false, waxed: false };
+    expect(refusalOf(await startDrying(ctx, { ...lay, id: 'dry-act-6', way: 'hung', humidityPct: 70 }))).toMatch(
+      /cannot be hung/,
+    );
+    const told = doneOf(await startDrying(ctx, { ...lay, id: 'dry-act-7', way: 'windowsill', humidityPct: 70 }));
+    expect(told.said).toBe('7.00 kg is on the windowsill, 18 °C and 70 %.');
+    const page = await readSetAside(ctx, code);
+    expect(page?.drying).toMatchObject({ end: null, roomAir: true });
+    expect(page?.drying?.done).toMatch(/stops at 21 % water/);
+    const later = await at(db, 4, '07:30');
+    doneOf(await weighDrying(later, { id: 'weigh-act-12', code, grams: 1400, out: false }));
+    doneOf(await moveDrying(later, { id: 'move-act-1', code, way: 'dryer', trays: 10, centiC: 5700 }));
+    const now = dryingOf((await lotOfCode(db, ctx.place.id, code)) ?? { details: {} });
+    expect(now).toMatchObject({ startG: 1400, roomAir: false, stop: null, where: 'on 10 trays at 57 °C' });
+    expect(now?.targetG).toBeCloseTo((7000 * (1 - 0.8667)) / 0.8, 6);
+    expect(now?.end?.p50).toBeLessThan(8);
+    expect(await rebuildBalances(db, ctx.place.id)).toEqual([]);
   });
 
   it('boiled for stock lose no gram, and go to the hens when asked', async () => {

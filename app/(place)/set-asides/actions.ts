@@ -3,15 +3,32 @@ import { revalidatePath } from 'next/cache';
 import { redirect } from 'next/navigation';
 import type { z } from 'zod';
 import { parseForm, refusedQuery } from '#lib/forms/parse-form.ts';
-import { cutForm, dryForm, pressForm, readyForm, shakeForm, wayForm, weighForm } from '#lib/forms/set-aside.ts';
+import {
+  cutForm,
+  dryForm,
+  moveForm,
+  pressForm,
+  readyForm,
+  shakeForm,
+  wayForm,
+  weighForm,
+} from '#lib/forms/set-aside.ts';
 import type { Context } from '#lib/usecases/context.ts';
-import { endConditioning, shakeJar, startDrying, takeWayOut, weighDrying } from '#lib/usecases/set-aside-acts.ts';
+import {
+  endConditioning,
+  moveDrying,
+  shakeJar,
+  startDrying,
+  takeWayOut,
+  weighDrying,
+} from '#lib/usecases/set-aside-acts.ts';
 import { cutForDrying, pressFruit } from '#lib/usecases/set-aside-makes.ts';
 import { placeContext } from '../../place-context.ts';
 
 const pathOf = (data: FormData): string => `/set-asides/${encodeURIComponent(String(data.get('code') ?? ''))}`;
 
 export const dry = async (data: FormData): Promise<void> => act(dryForm, data, startDrying, pathOf(data));
+export const move = async (data: FormData): Promise<void> => act(moveForm, data, moveDrying, pathOf(data));
 export const weigh = async (data: FormData): Promise<void> => act(weighForm, data, weighDrying, pathOf(data));
 export const shake = async (data: FormData): Promise<void> => act(shakeForm, data, shakeJar, pathOf(data));
 export const ready = async (data: FormData): Promise<void> => act(readyForm, data, endConditioning, pathOf(data));

@@ -7,7 +7,7 @@ import { SetAsideCard } from '#components/set-aside-card.tsx';
 import { mass } from '#lib/units/format.ts';
 import { readSetAside } from '#lib/usecases/read-set-asides.ts';
 import { placeContext } from '../../../place-context.ts';
-import { dry, ready, shake, way, weigh } from '../actions.ts';
+import { dry, move, ready, shake, way, weigh } from '../actions.ts';
 
 export const metadata: Metadata = { title: 'Set-aside' };
 
@@ -16,10 +16,10 @@ export default async function SetAsidePage({
   searchParams,
 }: {
   params: Promise<{ code: string }>;
-  searchParams: Promise<{ said?: string; refused?: string }>;
+  searchParams: Promise<{ said?: string; refused?: string; roomC?: string; humidity?: string }>;
 }) {
-  const [{ code }, { said, refused }] = await Promise.all([params, searchParams]);
-  const view = await readSetAside(await placeContext(), decodeURIComponent(code));
+  const [{ code }, { said, refused, ...room }] = await Promise.all([params, searchParams]);
+  const view = await readSetAside(await placeContext(), decodeURIComponent(code), room);
   if (!view) notFound();
   const amount = view.unit === 'g' ? mass(view.amount) : `${view.amount} packs`;
   return (
@@ -32,7 +32,7 @@ export default async function SetAsidePage({
       {said ? <p role="status">{said}</p> : null}
       <SetAsideCard
         view={view}
-        actions={{ dry, weigh, shake, ready, way }}
+        actions={{ dry, move, weigh, shake, ready, way }}
         ids={Array.from({ length: 6 }, () => randomUUID())}
       />
       <p>
