@@ -37,11 +37,15 @@ async function serve(host, wanted) {
   if (port !== wanted)
     say(`Port ${wanted} is taken, perhaps by a Stillroom that is running already. Taking ${port} instead.`);
   const next = inProject('node_modules', 'next', 'dist', 'bin', 'next');
-  const server = spawn(process.execPath, [next, 'start', '--keepAliveTimeout', '75000', '-H', host, '-p', String(port)], {
-    cwd: projectFolder,
-    env: childEnvironment({ NODE_ENV: 'production', DATABASE_URL: databaseUrl() }),
-    stdio: ['ignore', 'pipe', 'inherit'],
-  });
+  const server = spawn(
+    process.execPath,
+    [next, 'start', '--keepAliveTimeout', '75000', '-H', host, '-p', String(port)],
+    {
+      cwd: projectFolder,
+      env: childEnvironment({ NODE_ENV: 'production', DATABASE_URL: databaseUrl() }),
+      stdio: ['ignore', 'pipe', 'inherit'],
+    },
+  );
   stopTogether(server);
   const address = `http://${host === '0.0.0.0' || host === '::' ? '127.0.0.1' : host}:${port}`;
   // Next's own banner is held back: it would name the address a second time.

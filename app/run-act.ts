@@ -14,7 +14,7 @@ export interface Sent<T, D> {
   /** The page the form stands on: a refusal is shown there. */
   back: string;
   /** Where it goes on, with what is said there; back to the same page when not given. */
-  next?: (done: D, value: T) => string;
+  next?: (done: D, value: T, ctx: Context) => string | Promise<string>;
 }
 
 export async function runAct<T, D extends { said?: string }>(data: FormData, sent: Sent<T, D>): Promise<never> {
@@ -25,7 +25,7 @@ export async function runAct<T, D extends { said?: string }>(data: FormData, sen
   const told = await sent.run(context, parsed.value);
   revalidatePath('/', 'layout');
   if ('refused' in told) redirect(withQuery(sent.back, refusedQuery(told.refused, data)));
-  redirect(sent.next?.(told.done, parsed.value) ?? saying(sent.back, told.done));
+  redirect((await sent.next?.(told.done, parsed.value, context)) ?? saying(sent.back, told.done));
 }
 
 /** A page with what was said. */

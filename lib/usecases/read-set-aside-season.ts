@@ -9,9 +9,9 @@ import { SOURCES } from '#lib/reference/sources.ts';
 import { mass } from '#lib/units/format.ts';
 import { longDate } from '#lib/units/plain-date.ts';
 import type { Context } from './context.ts';
-import { type ShownFigure, shown } from './draft-view.ts';
 import { type LearntView, readLearnt } from './learn-figures.ts';
 import { seasonSnapshot } from './season-snapshot.ts';
+import { type ShownFigure, shown } from './shown-figure.ts';
 
 export interface SetAsideSeason {
   answer: string;
