@@ -1,6 +1,6 @@
 import Link from 'next/link';
-import { counted } from '#lib/units/format.ts';
 import { Button } from './button.tsx';
+import { DataTable } from './data-table.tsx';
 import { Field } from './field.tsx';
 import type { FormAction } from './form-action.ts';
 import styles from './plan-view.module.css';
@@ -48,14 +48,19 @@ export function WantsView({ view, state, id, typed }: WantsViewProps) {
         </Tray>
         <Tray title="Wanted in a year">
           {view.lines.length > 0 ? (
-            <ul className={styles.facts}>
-              {view.lines.map((l) => (
-                <li key={l.id}>
-                  {l.title}: {l.stated === null ? counted(l.recorded ?? 0, 'piece') : `${l.stated}, as you said`}
-                  {l.stated !== null && l.recorded !== null ? ` (${l.recorded} by the record)` : ''}
-                </li>
-              ))}
-            </ul>
+            <DataTable
+              caption="Jars or packs wanted in a year"
+              hideCaption
+              columns={[
+                { key: 'line', label: 'Line' },
+                { key: 'record', label: 'By the record', numeric: true },
+                { key: 'said', label: 'As you said', numeric: true },
+              ]}
+              rows={view.lines.map((l) => ({
+                id: l.id,
+                cells: { line: l.title, record: l.recorded ?? '', said: l.stated ?? '' },
+              }))}
+            />
           ) : (
             <p>Nothing has left the shelf yet and nothing is said: every line counts with eight a year.</p>
           )}
