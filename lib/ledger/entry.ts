@@ -42,6 +42,9 @@ export type ActKind =
   | 'note'
   | 'hold'
   | 'recall'
+  | 'suspect'
+  | 'outage'
+  | 'rescue'
   | 'correct';
 
 export type LotChange = { lotId: string } & Partial<

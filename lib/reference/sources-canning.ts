@@ -30,6 +30,7 @@ export const CANNING_SOURCES = {
   MSU_STERIL: { title: 'MSU Extension sheet 01600946 (reprint)' },
   MSU_SEAL: { title: 'MSU Extension sheet 01600951 (reprint)' },
   MSU_REPROCESS: { title: 'MSU Extension sheet 01600593 (reprint)' },
+  MSU_SPOILAGE: { title: 'MSU Extension sheet 01600953, signs of spoilage (mirror)' },
   MSU_CLOT: { title: 'MSU Extension sheet 01600545 (reprint); rule of the USDA Bureau of Chemistry (copy)' },
   MSU_CONDITION: { title: 'MSU Extension sheet 01600529, conditioning dried food (mirror)' },
   MSU_JARS: { title: "MSU Extension sheet 01600497 (reprint); AIB 539 'Jars and lids' (reprint)" },

@@ -17,7 +17,7 @@ export interface RecallView {
   code: string;
   label: string;
   batches: { code: string; line: string; day: string; jars: number }[];
-  jars: { code: string; line: string; where: string; placed: boolean }[];
+  jars: { code: string; line: string; at: Whereabouts['at']; where: string; placed: boolean }[];
   /** Here, given, sold, eaten, thrown away: how many of each. */
   sums: { what: string; count: number }[];
   /** How many are where: what is here first, then given, sold and gone. */
@@ -35,30 +35,17 @@ export interface RecallView {
 }
 
 const PIECES = ['jars', 'cold-jars', 'frozen', 'dried'];
+const isCounted = (l: HeldLot): boolean => PIECES.includes(l.kind) && l.unit !== 'g';
+export type JarPlace = RecallView['jars'][number];
 
 /** The circle around a lot; a jar's code stands for its lot. Null when nothing bears the code. */
 export async function readRecall(ctx: Context, code: string): Promise<RecallView | null> {
   const lot = await lotOf(ctx, ctx.db, code);
   if (!lot) return null;
   const { lots, movements } = await circleOf(ctx, ctx.db, lot);
-  const pieces = lots.filter((l) => PIECES.includes(l.kind) && l.unit !== 'g');
-  const acts = new Map(
-    (await loadActs(ctx.db, ctx.place.id, { ids: [...new Set(movements.map((m) => m.actId))] })).map((a) => [
-      a.id,
-      a.note,
-    ]),
-  );
-  const noted = movements.map((m) => ({ ...m, who: acts.get(m.actId) ?? null }));
+  const pieces = lots.filter(isCounted);
   const inCircle = new Set(pieces.map((l) => l.id));
-  const jars = pieces.flatMap((l) =>
-    whereabouts(
-      l,
-      noted.filter((m) => touches(m, l.id)),
-    ),
-  );
-  const counted = jars.filter((j) => j.where.at !== 'lot' || !inCircle.has(j.where.lot));
-  const byId = new Map(lots.map((l) => [l.id, l]));
-  const rows = counted.map((j) => jarRow(ctx, j, byId.get(j.lotId) as HeldLot));
+  const rows = await jarRows(ctx, ctx.db, pieces, movements);
   const batches = await loadBatches(ctx.db, ctx.place.id, {
     ids: [...new Set(pieces.flatMap((l) => (l.batchId ? [l.batchId] : [])))],
   });
@@ -145,9 +132,32 @@ function madeOf(
   return into.reduce((n, m) => n + m.qty, 0);
 }
 
-const jarRow = (ctx: Context, jar: TracedJar, lot: HeldLot): RecallView['jars'][number] => ({
+/** Every numbered jar of these lots and where it is; one that went on into another of them is counted there. */
+export async function jarRows(
+  ctx: Context,
+  db: Db | Tx,
+  pieces: readonly HeldLot[],
+  movements: readonly DatedMovement[],
+): Promise<JarPlace[]> {
+  const acts = await loadActs(db, ctx.place.id, { ids: [...new Set(movements.map((m) => m.actId))] });
+  const notes = new Map(acts.map((a) => [a.id, a.note]));
+  const noted = movements.map((m) => ({ ...m, who: notes.get(m.actId) ?? null }));
+  const byId = new Map(pieces.map((l) => [l.id, l]));
+  return pieces
+    .flatMap((l) =>
+      whereabouts(
+        l,
+        noted.filter((m) => touches(m, l.id)),
+      ),
+    )
+    .filter((j) => j.where.at !== 'lot' || !byId.has(j.where.lot))
+    .map((j) => jarRow(ctx, j, byId.get(j.lotId) as HeldLot));
+}
+
+const jarRow = (ctx: Context, jar: TracedJar, lot: HeldLot): JarPlace => ({
   code: jar.code,
   line: lot.label,
+  at: jar.where.at,
   where: whereText(ctx, jar.where, lot),
   placed: isPlaced(jar.where),
 });
@@ -162,7 +172,7 @@ function whereText(ctx: Context, w: Whereabouts, lot: HeldLot): string {
   return w.sink === 'spoiled' ? 'thrown away' : w.sink;
 }
 
-function placesOf(rows: readonly RecallView['jars'][number][]): RecallView['places'] {
+export function placesOf(rows: readonly JarPlace[]): RecallView['places'] {
   const places = new Map<string, RecallView['places'][number]>();
   for (const { where, placed } of rows) {
     const known = places.get(where);
@@ -186,7 +196,19 @@ const groupOf = (where: string): number => {
   return at < 0 ? GROUPS.length : at;
 };
 
-const sumsOf = (rows: readonly RecallView['jars'][number][]): RecallView['sums'] =>
+/** "2 on B2-S2, 3 given, 1 sold": what is here by its place, the rest by what became of it. */
+export const placesText = (rows: readonly JarPlace[]): string =>
+  [
+    ...placesOf(rows.filter((r) => groupOf(r.where) === 0)).map((p) => `${p.count} ${p.where}`),
+    ...sumsOf(rows)
+      .filter((s) => s.what !== 'here')
+      .map((s) => `${s.count} ${s.what}`),
+  ].join(', ');
+
+/** Went to somebody: given, or sold on a day. */
+export const isWithPeople = (where: string): boolean => groupOf(where) === 1 || groupOf(where) === 2;
+
+const sumsOf = (rows: readonly JarPlace[]): RecallView['sums'] =>
   [...GROUPS.map((g) => g.what), 'otherwise gone']
     .map((what, i) => ({ what, count: rows.filter((r) => groupOf(r.where) === i).length }))
     .filter((s) => s.count > 0);

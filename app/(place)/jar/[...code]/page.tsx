@@ -46,6 +46,9 @@ export default async function JarPage({ params }: { params: Promise<{ code: stri
         <LinkButton kind="quiet" href={`/labels?lot=${encodeURIComponent(card.lot)}`}>
           Label
         </LinkButton>
+        <LinkButton kind="quiet" href={`/suspect/${jar ?? card.lot}`}>
+          It looks wrong
+        </LinkButton>
       </ButtonRow>
     </>
   );
