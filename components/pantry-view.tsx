@@ -10,6 +10,7 @@ import { LinkButton } from './link-button.tsx';
 import { PantryLines, type PantryLinesProps } from './pantry-lines.tsx';
 import { Problem } from './problem.tsx';
 import { ShelfPicture } from './shelf-picture.tsx';
+import { StatusMark } from './status-mark.tsx';
 import { Tray } from './tray.tsx';
 import { TrayTable } from './tray-table.tsx';
 
@@ -44,6 +45,8 @@ export type PantryViewProps = {
   bringBack: FormAction;
   /** Jars that may come back empty. */
   glass: readonly { code: string; label: string }[];
+  /** Freezers and fridges that stand still now. */
+  stopped: readonly { id: string; room: string; left: string }[];
   backId: string;
   ids: readonly string[];
   said: string | null;
@@ -51,7 +54,7 @@ export type PantryViewProps = {
 };
 
 /** The shelves as they stand, the lines with their ways out, and what is kept cold or dry. */
-export function PantryView({ view, take, bringBack, glass, backId, ids, said, refused }: PantryViewProps) {
+export function PantryView({ view, take, bringBack, glass, stopped, backId, ids, said, refused }: PantryViewProps) {
   const shelves = view.shelves.map((s) => ({
     ...s,
     jars: s.jars.map((j) => ({
@@ -67,6 +70,13 @@ export function PantryView({ view, take, bringBack, glass, backId, ids, said, re
     <>
       {refused ? <Problem title="Not taken">{refused}</Problem> : null}
       {said ? <p role="status">{said}</p> : null}
+      {stopped.map((o) => (
+        <p key={o.id}>
+          <a href={`/outage/${o.id}`}>
+            <StatusMark state="late" word={`${o.room} stands still: ${o.left}`} />
+          </a>
+        </p>
+      ))}
       {shelves.length > 0 ? (
         <Tray title="The shelves">
           <ShelfPicture shelves={shelves} columns={4} />
@@ -85,6 +95,12 @@ export function PantryView({ view, take, bringBack, glass, backId, ids, said, re
           </LinkButton>
           <LinkButton kind="quiet" href="/recall">
             Recall
+          </LinkButton>
+          <LinkButton kind="quiet" href="/suspect">
+            A jar looks wrong
+          </LinkButton>
+          <LinkButton kind="quiet" href="/outage">
+            A freezer has stopped
           </LinkButton>
           <LinkButton kind="quiet" href="/print/wall">
             Wall sheet

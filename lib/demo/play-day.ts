@@ -187,7 +187,7 @@ function setAside(s: SeasonState, key: string, day: PlainDate, a: Aside): boolea
     parentActId: act.id,
     madeOn: day,
     since: act.at,
-    roomId: demoId(s.placeId, 'room', a.packs > 0 ? 'chest' : 'dry-cupboard'),
+    roomId: demoId(s.placeId, 'room', a.packs > 0 ? 'kitchen-freezer' : 'dry-cupboard'),
     bestBefore: addDays(day, 365),
     grade: worstGrade(lots.map((l) => l.grade ?? 'perfect')),
     details: { strength: 'untested', state: a.packs > 0 ? 'frozen' : 'dry', seedsOut: true },

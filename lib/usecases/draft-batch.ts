@@ -162,6 +162,7 @@ function questionOf(ctx: Context, parts: Parts): BatchQuestion {
         grams,
         grade: lot.grade ?? 'perfect',
         groundFall: lot.groundFall,
+        ...(lot.details.prepared === true ? { prepared: true } : {}),
         ...(trims ? { trimG: trims[i] as number } : {}),
         ...(ask.brix !== null ? { brix: ask.brix } : {}),
       }),

@@ -1,6 +1,6 @@
 /**
  * What the house's clocks ask for: seals to try, a set to judge, a conditioning jar to shake, what in the fridge comes to its day,
- * a load on the trays. Seals at 12 h and locked at 24 h; a set at 48 h, 14 days for plum kinds (needs of the trade; USDA and extension
+ * a load on the trays, a freezer that stands still. Seals at 12 h and locked at 24 h; a set at 48 h, 14 days for plum kinds (needs of the trade; USDA and extension
  * texts on seals and on slow sets).
  */
 import type { BatchRecord } from '#lib/ledger/batch-record.ts';
@@ -12,6 +12,7 @@ import { addDays, type PlainDate } from '#lib/units/plain-date.ts';
 import { SEAL_HOURS } from './batch-flow.ts';
 import type { Context } from './context.ts';
 import { dryingDetails, dryingOf } from './drying-of.ts';
+import { type OutageNow, outagesNow } from './read-outage.ts';
 import { recipeHere } from './recipes-here.ts';
 import { conditioningOf } from './set-aside-acts.ts';
 
@@ -35,11 +36,13 @@ const SETS: readonly string[] = ['jam', 'jelly', 'preserve', 'conserve', 'marmal
 
 /** Soonest first. */
 export async function dueList(ctx: Context): Promise<Due[]> {
-  const [batches, lots] = await Promise.all([
+  const [batches, lots, outages] = await Promise.all([
     loadBatches(ctx.db, ctx.place.id, { states: ['cooling', 'jarred'], take: 60 }),
-    loadLots(ctx.db, ctx.place.id, { kinds: ['set-aside', 'cold-jars'] }),
+    loadLots(ctx.db, ctx.place.id, { kinds: ['set-aside', 'cold-jars', 'frozen'] }),
+    outagesNow(ctx),
   ]);
   const all = [
+    ...outages.map((o) => outageDue(ctx, o)),
     ...batches.flatMap((b) => [...sealDue(b), ...setDue(ctx, b)]),
     ...lots.flatMap((l) => [...dryingDue(l), ...conditioningDue(ctx, l), ...fridgeDue(ctx, l)]),
   ];
@@ -90,6 +93,12 @@ function conditioningDue(ctx: Context, l: HeldLot): Due[] {
       when: { day },
       href: `/set-asides/${l.code}`,
     }));
+}
+
+/** A freezer or fridge stands still: until it has thawed, or now where nobody knows when it failed. */
+function outageDue(ctx: Context, o: OutageNow): Due {
+  const at = o.until ?? ctx.now;
+  return { id: o.id, what: `${o.room} stands still, ${o.left}`, when: { at, until: at }, href: `/outage/${o.id}` };
 }
 
 /** What stands in the fridge comes to its day within two weeks, or is past it. */

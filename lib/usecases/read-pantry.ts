@@ -97,7 +97,7 @@ export async function readPantry(ctx: Context): Promise<PantryView> {
 function coldOf(ctx: Context, lots: HeldLot[]): PantryView['cold'] {
   const rows = new Map<string, PantryView['cold'][number]>();
   for (const l of lots) {
-    const room = ctx.place.rooms.find((r) => r.id === l.roomId)?.label ?? 'no place given';
+    const room = ctx.place.rooms.find((r) => r.id === l.roomId)?.label ?? l.address ?? 'no place given';
     const grams = l.unit === 'g' ? l.onHand : null;
     const known = rows.get(`${room} ${l.label} ${l.unit}`);
     if (!known)

@@ -4,6 +4,7 @@ import { redirect } from 'next/navigation';
 import { AnswerHeading } from '#components/answer-heading.tsx';
 import { PantryView } from '#components/pantry-view.tsx';
 import { counted } from '#lib/units/format.ts';
+import { outagesNow } from '#lib/usecases/read-outage.ts';
 import { lineSlug, readPantry } from '#lib/usecases/read-pantry.ts';
 import { placeContext } from '../../place-context.ts';
 import { bringBack, take } from './actions.ts';
@@ -16,7 +17,11 @@ export default async function PantryPage({
   searchParams: Promise<{ said?: string; refused?: string; line?: string }>;
 }) {
   const context = await placeContext();
-  const [view, { said, refused, line }] = await Promise.all([readPantry(context), searchParams]);
+  const [view, stopped, { said, refused, line }] = await Promise.all([
+    readPantry(context),
+    outagesNow(context),
+    searchParams,
+  ]);
   if (line) redirect(`/pantry/${lineSlug(line)}`);
   const answer =
     view.jars === 0
@@ -34,6 +39,7 @@ export default async function PantryPage({
         take={take}
         bringBack={bringBack}
         glass={context.place.jarKinds.filter((k) => k.canning)}
+        stopped={stopped}
         backId={randomUUID()}
         ids={view.lines.map(() => randomUUID())}
         said={said ?? null}

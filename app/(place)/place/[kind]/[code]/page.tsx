@@ -45,6 +45,11 @@ export default async function FittingPage({
         button={view.code === 'new' ? 'Add it' : 'Keep the change'}
         refused={typed.refused ?? null}
       />
+      {view.code !== 'new' && (view.storeKind === 'freezer' || view.storeKind === 'fridge') ? (
+        <p>
+          <a href={`/outage?room=${encodeURIComponent(view.code)}`}>It has stopped</a>
+        </p>
+      ) : null}
       <p>
         <a href="/place">Back to the place</a>
       </p>
