@@ -8,4 +8,5 @@ export const DEMO_DAYS: { day: PlainDate; label: string }[] = [
   { day: plainDate('2025-09-12'), label: 'Damsons come in' },
   { day: plainDate('2025-10-13'), label: 'Cider apples and keepers' },
   { day: plainDate('2026-01-15'), label: 'January: choosing from the shelf' },
+  { day: plainDate('2026-01-20'), label: 'The autumn’s powder in a winter jam' },
 ];

@@ -6,6 +6,7 @@ import { BatchNow } from './batch-now.tsx';
 import { PhReadings } from './batch-ph.tsx';
 import type { BatchCardProps, BatchSheetShown } from './batch-shown.ts';
 import { DataTable } from './data-table.tsx';
+import { SetReport } from './set-report.tsx';
 import { ShownFigure } from './shown-figure.tsx';
 import { Tray } from './tray.tsx';
 import { TrayTable } from './tray-table.tsx';
@@ -16,6 +17,9 @@ export function BatchCardView(props: BatchCardProps) {
   return (
     <>
       <BatchNow {...props} />
+      {view.set ? (
+        <SetReport code={view.code} said={view.set.said} action={props.actions.set} id={props.ids[5] as string} />
+      ) : null}
       <TrayTable columns="equal">
         {view.sheet ? <SheetTray sheet={view.sheet} /> : null}
         <Tray title="Jars and log">

@@ -36,7 +36,8 @@ export function BatchChooser({ fruit, recipes }: BatchChooserProps) {
                 <label className={styles.tick}>
                   <input type="checkbox" name="lot" value={f.id} defaultChecked={f.chosen} />
                   <span>
-                    <b>{f.label}</b>, {f.grade}
+                    <b>{f.label}</b>
+                    {f.grade ? `, ${f.grade}` : ''}
                     <span className={styles.quiet}>
                       {bothMasses(f.grams)} · {f.code}
                     </span>

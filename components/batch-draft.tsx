@@ -43,7 +43,14 @@ type Draft = {
   cautions: readonly string[];
   warnings: readonly string[];
   short: readonly string[];
-  set: { outlook: string; ratio: Shown | null; reasons: readonly string[]; offers: readonly string[] } | null;
+  set: {
+    outlook: string;
+    ratio: Shown | null;
+    carried: Shown | null;
+    reasons: readonly string[];
+    offers: readonly string[];
+    softSet: string | null;
+  } | null;
   names: { allowed: readonly string[]; ratio: Shown | null; reasons: readonly string[] } | null;
   household: boolean;
   steps: readonly { text: string; caution: string | null }[];
@@ -62,7 +69,7 @@ export type BatchDraftProps = {
   /** What stands in the address, for asking again and for starting. */
   typed: {
     recipe: string;
-    lots: readonly { id: string; label: string; code: string; onHandKg: string; kg: string }[];
+    lots: readonly { id: string; label: string; code: string; onHandKg: string; packs: string | null; kg: string }[];
     trim: string;
     brix: string;
     water: string;
@@ -74,6 +81,7 @@ export type BatchDraftProps = {
     addwater: string;
     pectin: string;
     acid: string;
+    stock: string;
   };
   colour: string;
   pans: readonly { value: string; label: string }[];
@@ -102,7 +110,7 @@ export function BatchDraft(p: BatchDraftProps) {
                   label={`${l.label} (${l.code})`}
                   unit="kg"
                   inputMode="decimal"
-                  hint={`${l.onHandKg} kg there`}
+                  hint={`${l.onHandKg} kg there${l.packs ? `; that is ${l.packs}` : ''}`}
                   defaultValue={l.kg}
                   required
                 />
@@ -134,7 +142,9 @@ export function BatchDraft(p: BatchDraftProps) {
             </div>
             <details
               className={styles.own}
-              open={Boolean(typed.sugar || typed.addwater || typed.batches || typed.pectin || typed.acid)}
+              open={Boolean(
+                typed.sugar || typed.addwater || typed.batches || typed.pectin || typed.acid || typed.stock,
+              )}
             >
               <summary>Set the amounts myself</summary>
               <Field name="batches" label="Batches" inputMode="numeric" defaultValue={typed.batches} />
@@ -153,6 +163,14 @@ export function BatchDraft(p: BatchDraftProps) {
                 defaultValue={typed.addwater}
               />
               <Field name="pectin" label="Pectin in each batch" unit="g" hint="Or 2 tbsp" defaultValue={typed.pectin} />
+              <Field
+                name="stock"
+                label="Home pectin stock in each batch"
+                unit="g"
+                inputMode="numeric"
+                hint="Beside the recipe’s own pectin; packs are opened by weight"
+                defaultValue={typed.stock}
+              />
               <Field name="acid" label="Acid in each batch" unit="g" hint="Or 2 tbsp" defaultValue={typed.acid} />
             </details>
             <Button kind="quiet">Work it out again</Button>
@@ -214,6 +232,7 @@ export function BatchDraft(p: BatchDraftProps) {
           ))}
         </Tray>
         <Tray title="What it is, and what is left over">
+          {d.set?.carried ? <ShownFigure label="Home pectin carries" figure={d.set.carried} /> : null}
           {d.set && d.set.offers.length > 0 ? (
             <>
               <p className={styles.outlook}>
@@ -276,10 +295,12 @@ export function BatchDraft(p: BatchDraftProps) {
               'addwater',
               'pectin',
               'acid',
+              'stock',
             ] as const
           ).map((k) => (
             <input key={k} type="hidden" name={k} value={typed[k]} />
           ))}
+          {d.set?.softSet ? <SoftSet text={d.set.softSet} offers={d.set.offers} /> : null}
           <Button size="large">
             {d.batches > 1 ? `Start ${counted(d.batches, 'batch', 'batches')}` : 'Start the batch'}
           </Button>
@@ -288,3 +309,22 @@ export function BatchDraft(p: BatchDraftProps) {
     </>
   );
 }
+
+/** Said before the burner is lit; the cook changes the dose above, or goes on knowing it. */
+const SoftSet = ({ text, offers }: { text: string; offers: readonly string[] }) => (
+  <>
+    <Caution title={text} />
+    <p>Or: {offers.join('; ')}. More powder or stock is set under “Set the amounts myself”.</p>
+    <Field
+      as="select"
+      name="softset"
+      label="Go on all the same?"
+      options={[
+        { value: '', label: 'not yet' },
+        { value: 'accept', label: 'yes, a soft set will do' },
+        { value: 'sauce', label: 'yes, and it is called a sauce' },
+      ]}
+      defaultValue=""
+    />
+  </>
+);

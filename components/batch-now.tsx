@@ -122,6 +122,9 @@ function AtTheStove({ view, actions, ids }: BatchCardProps) {
             <input type="checkbox" name="keepTrim" /> Keep the trim as a set-aside
           </label>
           <label className={styles.tick}>
+            <input type="checkbox" name="seedsOut" /> The seeds are out of it
+          </label>
+          <label className={styles.tick}>
             <input type="checkbox" name="brownCore" /> Ground-fall fruit or brown cores in it
           </label>
           <Button size="large">Filled</Button>

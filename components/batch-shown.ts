@@ -64,11 +64,19 @@ export type BatchShown = {
   hoursOut: number | null;
   sealState: 'early' | 'due' | 'red' | 'locked' | null;
   address: { suggested: string; addresses: readonly string[] } | null;
+  set: { said: string | null } | null;
   sharing: readonly { code: string; label: string }[];
 };
 export type BatchCardProps = {
   view: BatchShown;
-  actions: { read: FormAction; fill: FormAction; process: FormAction; seal: FormAction; readPh: FormAction };
+  actions: {
+    read: FormAction;
+    fill: FormAction;
+    process: FormAction;
+    seal: FormAction;
+    readPh: FormAction;
+    set: FormAction;
+  };
   ids: readonly string[];
   /** Milliseconds since 1970 when the page was made; timers end relative to it. */
   renderedAt: number;

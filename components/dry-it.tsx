@@ -13,6 +13,7 @@ export type DryItProps = {
   view: DryingWays & {
     code: string;
     material: { seeds: boolean; rind: boolean } | null;
+    seedsOut: boolean;
     traysAsked: number;
     dryerC: number;
   };
@@ -84,7 +85,7 @@ export function DryIt({ view: v, dry, id }: DryItProps) {
           required
           defaultValue={String(v.dryerC)}
         />
-        {v.material?.seeds ? <Tick name="seedsOut" label="The seeds are out" /> : null}
+        {v.material?.seeds ? <Tick name="seedsOut" label="The seeds are out" on={v.seedsOut} /> : null}
         {v.material?.rind ? <Tick name="waxed" label="The rind was waxed or treated" /> : null}
         <Button>Lay it to dry</Button>
       </form>

@@ -15,12 +15,13 @@ export type SetAsideCardProps = {
     code: string;
     amount: number;
     state: string;
-    strength: string;
     grade: string | null;
+    seedsOut: boolean;
     material: { name: string; seeds: boolean; rind: boolean } | null;
     drying: {
       startG: number;
       targetG: number;
+      targetBand: { low: number; high: number } | null;
       lastG: number;
       toGoG: number;
       where: string;
@@ -58,7 +59,7 @@ export function SetAsideCard(p: SetAsideCardProps) {
       {v.drying ? <OnTheTrays {...p} drying={v.drying} /> : null}
       {v.conditioning ? <InTheJar {...p} jar={v.conditioning} /> : null}
       <p>
-        Grade {v.grade ?? 'not said'}: the worst of what went into it. Strength {v.strength}.{' '}
+        Grade {v.grade ?? 'not said'}: the worst of what went into it.{' '}
         <a href={`/trace/${v.code}`}>Where it comes from and where it went</a>
       </p>
     </>
@@ -116,8 +117,12 @@ function OnTheTrays({
         <details>
           <summary>Why {(d.targetG / 1000).toFixed(2)} kg</summary>
           <p>
-            The dry matter stays: {d.formula}. The hours are learnt from the weighings (Page’s drying law, first guess
-            from printed hours of household dryers); the shaded band holds four cases of five.
+            The dry matter stays: {d.formula}.{' '}
+            {d.targetBand
+              ? `Fresh moisture differs: ${(d.targetBand.low / 1000).toFixed(2)} to ${(d.targetBand.high / 1000).toFixed(2)} kg. `
+              : ''}
+            The hours are learnt from the weighings (Page’s drying law, first guess from printed hours of household
+            dryers); the shaded band holds four cases of five.
           </p>
         </details>
       </Tray>

@@ -4,6 +4,7 @@ import type { Prices } from './batch-cost.ts';
 import type { Canner } from './canner-clock.ts';
 import type { Kitchen } from './finish-temperature.ts';
 import type { SealMethod } from './gate.ts';
+import type { HomePectinLot } from './home-pectin.ts';
 import type { JarKind } from './jar-fill.ts';
 import type { AskedAmounts } from './measured-doses.ts';
 import type { PhReading } from './ph-reading.ts';
@@ -38,6 +39,6 @@ export interface BatchQuestion {
   readonly acidDoseGiven?: boolean;
   readonly reading?: PhReading;
   readonly prices?: Prices;
-  /** g sugar a gram of this powder lot carries, learnt from its batches. */
-  readonly powderSugarPerG?: number;
+  /** Home powder and pectin stock in line for the dose, oldest first. */
+  readonly homePectin?: readonly HomePectinLot[];
 }

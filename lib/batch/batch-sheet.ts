@@ -209,7 +209,7 @@ function setOf(q: BatchQuestion, prepared: readonly PreparedLot[], pans: readonl
     brix: first.balance.brix.value,
     boilMin: first.boilMin?.value ?? null,
     pH: read?.ok ? read.pH : null,
-    powderSugarPerG: q.powderSugarPerG,
+    homePectin: q.homePectin,
   });
 }
 

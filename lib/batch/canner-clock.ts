@@ -1,6 +1,7 @@
 /**
  * Canner loads and the clock: heat-up once, then for each load its minutes and 5 minutes' rest with the lid off, and a
- * reload between loads. With several canners a round is one load in each; the slowest sets the time.
+ * reload between loads. Loads are those of the largest canner alone; with several a round is one load in each, and the slowest
+ * sets the time.
  * Minutes come from the process table; the 5 minutes from Univ. Florida EDIS FCS8297; heat-up and reload are the household's
  * own and learnt from its timers.
  */
@@ -35,14 +36,14 @@ export function cannerClock(
   const perRound = fit.reduce((sum, c) => sum + (c.jarsPerLoad[size] as number), 0);
   const rounds = Math.ceil(jars / perRound);
   const each = fit.map((c) => c.heatUpMin + rounds * (processMin + REST_MIN) + (rounds - 1) * c.reheatMin);
-  const loads = fit.length === 1 ? rounds : loadsOver(jars, size, fit);
+  const largest = Math.max(...fit.map((c) => c.jarsPerLoad[size] as number));
   return {
     cannerIds: fit.map((c) => c.id),
     loads: figure({
-      value: loads,
+      value: Math.ceil(jars / largest),
       unit: 'loads',
-      formula: 'jars over what one load holds, rounded up',
-      inputs: [input('jars', jars), input('a load', perRound, 'jars')],
+      formula: `jars over what a load of the largest canner holds, rounded up${fit.length > 1 ? `; with all ${fit.length} canners at once, ${rounds} rounds` : ''}`,
+      inputs: [input('jars', jars), input('a load', largest, 'jars')],
     }),
     minutes: figure({
       value: Math.max(...each),
@@ -57,19 +58,4 @@ export function cannerClock(
       status: 'estimate',
     }),
   };
-}
-
-/** Loads counted canner by canner, the largest filled first. */
-function loadsOver(jars: number, size: JarSize, canners: readonly Canner[]): number {
-  let left = jars;
-  let loads = 0;
-  const sizes = canners.map((c) => c.jarsPerLoad[size] as number).sort((a, b) => b - a);
-  while (left > 0) {
-    for (const n of sizes) {
-      if (left <= 0) break;
-      left -= n;
-      loads += 1;
-    }
-  }
-  return loads;
 }

@@ -3,7 +3,7 @@
  * of the kitchen scale and only then used in the balance. A dose that keeps the food is rounded up and never lowered.
  */
 
-import { type Allergen, type DoseItem, doseItem } from '#lib/reference/recipes/dose-items.ts';
+import { type Allergen, type DoseItem, doseItem, HOME_PECTIN } from '#lib/reference/recipes/dose-items.ts';
 import type { AcidDose, Dose, JarDose, PectinDose, Recipe } from '#lib/reference/recipes/recipe.ts';
 import { type Figure, figure, input } from './figure.ts';
 
@@ -29,9 +29,14 @@ export function measuredDoses(recipe: Recipe, baseG: number, asked: AskedAmounts
     ...one(recipe.water, 'water', baseG, asked),
     ...one(acid, 'acid', baseG, asked),
     ...one(recipe.pectin, 'pectin', baseG, asked),
+    ...besides(recipe, asked).flatMap((d) => one(d, 'pectin', baseG, asked)),
     ...recipe.others.flatMap((d) => one(d, 'other', baseG, asked)),
   ];
 }
+
+/** Home powder or stock the cook puts in beside the recipe's own pectin. */
+const besides = ({ pectin }: Recipe, asked: AskedAmounts): Dose[] =>
+  HOME_PECTIN.filter((item) => item !== pectin?.item && (asked[item] ?? 0) > 0).map((item) => ({ item, gPerKg: 0 }));
 
 export const isByWeight = (acid: AcidDose | JarDose): acid is AcidDose => 'gPerKg' in acid;
 

@@ -8,9 +8,9 @@ import { fruitOf } from '#lib/reference/fruits.ts';
 import type { Recipe } from '#lib/reference/recipes/recipe.ts';
 import { pectinNeed } from '#lib/science/pectin-need.ts';
 import { type PectinItem, pectinSupply } from '#lib/science/pectin-supply.ts';
-import { powderCarries } from '#lib/science/powder-carries.ts';
 import { type SetOutlook, setOutlook } from '#lib/science/set-outlook.ts';
 import { type Figure, figure, input } from './figure.ts';
+import { carriedFigure, type HomePectinLot, type HomePectinPart, homePectinParts } from './home-pectin.ts';
 import type { MeasuredDose } from './measured-doses.ts';
 import type { FruitLot } from './prepared-fruit.ts';
 
@@ -20,10 +20,14 @@ export interface SetOfBatch {
   /** Pectin at hand over pectin needed. */
   readonly ratio: Figure | null;
   readonly shares: { readonly soft: number; readonly good: number; readonly stiff: number };
+  /** Sugar the home powder and stock in it carry. */
   readonly sugarByPowder: Figure | null;
+  readonly parts: readonly HomePectinPart[];
   readonly reasons: readonly string[];
   /** Ways out of a soft set. */
   readonly offers: readonly string[];
+  /** What the cook accepts before it is lit, where home powder or stock cannot carry it; null where nothing is asked. */
+  readonly softSet: string | null;
 }
 
 export interface SetQuestion {
@@ -35,16 +39,16 @@ export interface SetQuestion {
   readonly brix: number;
   readonly boilMin: number | null;
   readonly pH: number | null;
-  /** g sugar a gram of this very powder carries, learnt from its batches. */
-  readonly powderSugarPerG?: number | undefined;
+  readonly homePectin?: readonly HomePectinLot[] | undefined;
 }
 
 const SETS = new Set(['jam', 'jelly', 'preserve', 'conserve', 'marmalade']);
+export const meantToSet = ({ kind, finish }: Pick<Recipe, 'kind' | 'finish'>): boolean =>
+  SETS.has(kind) && finish.by === 'solids';
 export const USUAL_BOIL_MIN = 15;
-const POWDER_ID = { 'apple-powder': 'apple-powder', 'citrus-powder': 'lemon-peel-powder' } as const;
 
 export function setOfBatch(q: SetQuestion): SetOfBatch | null {
-  if (!SETS.has(q.recipe.kind) || q.recipe.finish.by !== 'solids' || q.recipe.pectin?.from === 'bought') return null;
+  if (!meantToSet(q.recipe) || q.recipe.pectin?.from === 'bought') return null;
   const need = pectinNeed({
     sugarTotalG: q.solidsG,
     solidsPct: q.brix,
@@ -52,11 +56,12 @@ export function setOfBatch(q: SetQuestion): SetOfBatch | null {
     boiledMin: q.boilMin ?? USUAL_BOIL_MIN,
     kind: 'HM',
   });
-  const supply = pectinSupply(itemsOf(q));
+  const parts = homePectinParts(q.doses, q.homePectin);
+  const supply = pectinSupply([...fruitItems(q), ...parts.map((p) => p.supply)]);
   const view = setOutlook(supply, need);
-  const powder = powderOf(q);
+  const outlook = named(view);
   return {
-    outlook: named(view),
+    outlook,
     shares: { soft: view.soft, good: view.good, stiff: view.stiff },
     ratio: view.ratio
       ? figure({
@@ -72,9 +77,11 @@ export function setOfBatch(q: SetQuestion): SetOfBatch | null {
           status: 'estimate',
         })
       : null,
-    sugarByPowder: powder,
-    reasons: reasonsOf(q, view, powder),
-    offers: view.outlook === 'soft' ? ['more powder', 'frozen pectin stock', 'call it a sauce'] : [],
+    sugarByPowder: carriedFigure(parts),
+    parts,
+    reasons: reasonsOf(q, view, parts),
+    offers: view.outlook === 'soft' ? offersOf(need.sets ? need.eq150G - supply.eq150G : 0) : [],
+    softSet: outlook === 'soft' && parts.length > 0 ? softSetOf(q, parts) : null,
   };
 }
 
@@ -84,45 +91,43 @@ export function gelPh(fruit: readonly { foodId: string; grams: number }[]): numb
   return fruit.reduce((sum, f) => sum + f.grams * fruitOf(f.foodId).pH.low, 0) / total;
 }
 
-function itemsOf({ recipe, lots, doses, powderSugarPerG }: SetQuestion): PectinItem[] {
-  const route = recipe.extraction ? 'one extraction' : 'pulp stays in';
-  const fruit = lots.map(
+const fruitItems = ({ recipe, lots }: SetQuestion): PectinItem[] =>
+  lots.map(
     ({ lot, grams }): PectinItem => ({
       kind: 'fruit',
       fruitId: lot.foodId,
       grams,
       ripeness: lot.grade === 'soft' ? 'ripe and soft' : 'just ripe',
-      route,
+      route: recipe.extraction ? 'one extraction' : 'pulp stays in',
     }),
   );
-  const added = doses.flatMap((d): PectinItem[] => {
-    if (d.item === 'pectin-stock') return [{ kind: 'tested juice', grams: d.grams.value, clot: 'medium' }];
-    if (d.item !== 'apple-powder' && d.item !== 'citrus-powder') return [];
-    const powder = { kind: 'powder', powderId: POWDER_ID[d.item], grams: d.grams.value } as const;
-    return [powderSugarPerG === undefined ? powder : { ...powder, learntSugarPerG: powderSugarPerG }];
-  });
-  return [...fruit, ...added];
+
+/** What would make up the rest by the same figures, untested: grams of powder, of stock; or another name. */
+function offersOf(missingEq150G: number): string[] {
+  const perKg = (eq150G: number): string => kg(missingEq150G / eq150G);
+  if (missingEq150G <= 0) return ['more powder', 'frozen pectin stock', 'call it a sauce'];
+  const powder = pectinSupply([{ kind: 'powder', powderId: 'apple-powder', grams: 1 }]).eq150G;
+  const stock = pectinSupply([{ kind: 'tested juice', grams: 1, clot: 'untested' }]).eq150G;
+  return [
+    `more powder: about ${perKg(powder)} kg more, untested, would make up the rest`,
+    `frozen pectin stock: about ${perKg(stock)} kg, untested, would`,
+    'call it a sauce',
+  ];
 }
 
-function powderOf({ doses, powderSugarPerG }: SetQuestion): Figure | null {
-  const dose = doses.find((d) => d.item === 'apple-powder' || d.item === 'citrus-powder');
-  if (!dose || (dose.item !== 'apple-powder' && dose.item !== 'citrus-powder')) return null;
-  const grams = dose.grams.value;
-  const byTable = powderCarries({ powderId: POWDER_ID[dose.item], grams });
-  const learnt = powderSugarPerG === undefined ? null : grams * powderSugarPerG;
-  return figure({
-    value: learnt ?? byTable.typ,
-    unit: 'g sugar',
-    band: learnt === null ? { low: byTable.low, high: byTable.high } : null,
-    formula:
-      learnt === null
-        ? 'powder times the table strength; this lot is untested'
-        : 'powder times the strength its batches gave',
-    inputs: [input(dose.name, grams, 'g')],
-    source: 'ESTIMATE',
-    status: 'estimate',
-  });
+function softSetOf({ lots, solidsG }: SetQuestion, parts: readonly HomePectinPart[]): string {
+  const fruit = lowPectin(lots).length > 0 ? 'the fruit is low in pectin: ' : '';
+  return `${parts.map(carriesText).join(' ')} There is ${kg(solidsG)} kg of it, and ${fruit}expect a soft set.`;
 }
+
+const carriesText = (p: HomePectinPart): string =>
+  `${Math.round(p.grams)} g of ${p.word} ${p.item === 'pectin-stock' ? 'stock' : 'powder'}${p.code ? ` ${p.code}` : ''} carries about ${kg(p.carries.typ)} kg (${kg(p.carries.low)}-${kg(p.carries.high)}) of the sugar.`;
+
+const lowPectin = (lots: SetQuestion['lots']): string[] =>
+  [...new Set(lots.map((l) => l.lot.foodId))]
+    .map(fruitOf)
+    .filter(({ setClass }) => setClass.startsWith('L'))
+    .map(({ name }) => name);
 
 /** A name is given only where the band (four cases of five) lies on one side; the rest is open and the plate decides. */
 function named({ ratio, outlook }: SetOutlook): SetOfBatch['outlook'] {
@@ -137,18 +142,12 @@ const MODEL_RUNS_LOW =
 
 const kg = (g: number): string => (g / 1000).toFixed(2);
 
-function reasonsOf({ lots }: SetQuestion, view: SetOutlook, powder: Figure | null): string[] {
-  const reasons = view.reason ? [`${view.reason.charAt(0).toUpperCase()}${view.reason.slice(1)}.`] : [];
-  for (const id of new Set(lots.map((l) => l.lot.foodId))) {
-    const { name, setClass } = fruitOf(id);
-    if (setClass.startsWith('L')) reasons.push(`${name} is a low-pectin fruit.`);
-  }
-  if (lots.some((l) => l.lot.grade === 'soft')) reasons.push('Soft fruit has lost part of its pectin.');
-  reasons.push(MODEL_RUNS_LOW);
-  if (powder?.band) {
-    reasons.push(
-      `${powder.inputs[0]?.value} g of untested powder carries about ${kg(powder.value)} kg (${kg(powder.band.low)}-${kg(powder.band.high)}) of the sugar.`,
-    );
-  }
-  return reasons;
+function reasonsOf({ lots }: SetQuestion, view: SetOutlook, parts: readonly HomePectinPart[]): string[] {
+  return [
+    ...(view.reason ? [`${view.reason.charAt(0).toUpperCase()}${view.reason.slice(1)}.`] : []),
+    ...lowPectin(lots).map((name) => `${name} is a low-pectin fruit.`),
+    ...(lots.some((l) => l.lot.grade === 'soft') ? ['Soft fruit has lost part of its pectin.'] : []),
+    MODEL_RUNS_LOW,
+    ...parts.map(carriesText),
+  ];
 }

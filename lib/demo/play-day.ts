@@ -190,7 +190,12 @@ function setAside(s: SeasonState, key: string, day: PlainDate, a: Aside): boolea
     roomId: demoId(s.placeId, 'room', a.packs > 0 ? 'kitchen-freezer' : 'dry-cupboard'),
     bestBefore: addDays(day, 365),
     grade: worstGrade(lots.map((l) => l.grade ?? 'perfect')),
-    details: { strength: 'untested', state: a.packs > 0 ? 'frozen' : 'dry', seedsOut: true },
+    details: {
+      strength: 'untested',
+      state: a.packs > 0 ? 'frozen' : 'dry',
+      seedsOut: true,
+      ...(a.packs > 0 ? { netG: a.outG / a.packs } : {}),
+    },
   });
   const into = { lot: lot.id };
   let toLot = a.outG;

@@ -5,7 +5,7 @@ import { type Filling, fillJars } from '#lib/ledger/acts/fill-jars.ts';
 import { startBatch } from '#lib/ledger/acts/start-batch.ts';
 import type { BatchRecord } from '#lib/ledger/batch-record.ts';
 import { type Entry, isRefusal, type Refusal } from '#lib/ledger/entry.ts';
-import { type HeldLot, newLot } from '#lib/ledger/lot.ts';
+import { type Grade, type HeldLot, newLot, worstGrade } from '#lib/ledger/lot.ts';
 import { batchCode, setAsideCode } from '#lib/ledger/lot-code.ts';
 import { addressFor, type ShelfJar, shelfTaken } from '#lib/ledger/shelf-room.ts';
 import { addDays, type PlainDate } from '#lib/units/plain-date.ts';
@@ -30,7 +30,7 @@ type Draws = { lotId: string; count: number }[];
 /** True when made (or stood down); false when its fruit or supplies are not there and it may still wait. */
 export function playMake(s: SeasonState, e: Make, day: PlainDate, shrink: boolean): boolean {
   const { line } = e;
-  if (s.personsBatches.has(`${day} ${line.recipeId}`)) return true;
+  if ([day, e.day].some((d) => s.personsBatches.has(`${d} ${line.recipeId}`))) return true;
   const fruit = fruitLots(s, line, day);
   let jars = e.jars;
   if (shrink) jars = Math.min(jars, Math.floor(fruit.reduce((g, l) => g + l.onHand, 0) / line.fruitG));
@@ -108,6 +108,8 @@ const softFirst = (lots: HeldLot[]): HeldLot[] => [
 
 interface Gathered {
   food: Draws;
+  /** The worst of the fruit. */
+  grade: Grade;
   lids: Draws;
   empties: Draws;
 }
@@ -164,7 +166,8 @@ function gather(s: SeasonState, line: DemoLine, jars: number, fruit: HeldLot[], 
       )
     : [];
   if (isRefusal(empties)) return empties;
-  return { food: [...inOrder, ...sugar, ...almonds, ...(isRefusal(powder) ? [] : powder)], lids, empties };
+  const grade = worstGrade(fruit.filter((l) => inOrder.some((d) => d.lotId === l.id)).map((l) => l.grade ?? 'perfect'));
+  return { grade, food: [...inOrder, ...sugar, ...almonds, ...(isRefusal(powder) ? [] : powder)], lids, empties };
 }
 
 const batchOf = (s: SeasonState, line: DemoLine, day: PlainDate): string => {
@@ -230,6 +233,7 @@ function fillingOf(
     jars: [{ kind: line.jar, unit: glass ? 'jar' : 'pack', count: jars, netGEach: line.netG }],
     lotKind: lotKindOf(line),
     foodId: foodOfLine(line),
+    grade: lotKindOf(line) === 'frozen' && line.sugarG === 0 ? found.grade : null,
     partialG: 0,
     partialUseBy: null,
     losses: kept ? {} : { trim: trimG },
@@ -257,15 +261,14 @@ export function shelveMade(s: SeasonState, day: PlainDate): void {
     s,
     (l) => l.kind === 'jars' && l.seal === 'waiting' && l.madeOn < day && l.parentActId.startsWith(own),
   )) {
-    const line = lineOf(lot);
     const jar = KINDS.get(lot.item ?? '');
-    if (!line || !jar) continue;
+    if (!jar) continue;
     const taken = shelfTaken(
       held(s, (l) => l.kind === 'jars'),
       SHELF,
       KINDS,
     );
-    const address = addressFor(lot.onHand, jar, line.shelves, SHELVES, taken, SHELF);
+    const address = addressFor(lot.onHand, jar, lineOf(lot)?.shelves ?? [], SHELVES, taken, SHELF);
     write(s, {
       act: seasonAct(s, `${lot.code}-shelve`, 'shelve', day, '07:30', { address }),
       lots: [],

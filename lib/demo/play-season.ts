@@ -7,12 +7,13 @@ import { seasonActId } from './demo-ids.ts';
 import { clearPast, playPick, playSetAside, playUse } from './play-day.ts';
 import { playMake, shelveMade } from './play-make.ts';
 import { playReceipt } from './play-opening.ts';
+import { playPowderJam, playPowderJamSet } from './play-powder-jam.ts';
 import { type SeasonEvent, seasonEvents } from './season-events.ts';
 import type { SeasonState } from './season-state.ts';
 
 /** A batch whose fruit is not there yet waits so many days before it is made smaller, and so many before it is dropped. */
 const WAIT_DAYS = 6;
-const LONGEST_WAIT = 40;
+export const LONGEST_WAIT = 40;
 /** A jar nobody could take is taken later; after so many days the wish has passed. */
 const USE_WAIT = 120;
 
@@ -50,6 +51,12 @@ function playEvent(s: SeasonState, e: SeasonEvent, day: PlainDate): boolean {
       return playMake(s, e, day, late >= WAIT_DAYS) || late >= LONGEST_WAIT;
     case 'use':
       return playUse(s, e.key, e.line, e.use, day) || late >= USE_WAIT;
+    case 'powder-jam':
+      playPowderJam(s, e.key, day);
+      return true;
+    case 'powder-jam-set':
+      playPowderJamSet(s, e.key, day);
+      return true;
     default:
       return playSetAside(s, e, day);
   }

@@ -25,12 +25,24 @@ export type SeasonEvent = { key: string; day: PlainDate } & (
   | { what: 'dry-rind' }
   | { what: 'pectin-stock' }
   | { what: 'dried'; grams: number }
+  | { what: 'powder-jam' | 'powder-jam-set' }
 );
 
 const on = (monthDay: string, year = 2025): PlainDate => plainDate(`${year}-${monthDay}`);
-const ORDER = ['receive', 'pick', 'jars-back', 'pectin-stock', 'dry-rind', 'dried', 'make', 'use'];
+const ORDER = [
+  'receive',
+  'pick',
+  'jars-back',
+  'pectin-stock',
+  'dry-rind',
+  'dried',
+  'make',
+  'powder-jam',
+  'powder-jam-set',
+  'use',
+];
 
-/** All events from 1 January 2025 to 14 January 2026, in the order they happen. */
+/** All events from 1 January 2025 to 19 January 2026, in the order they happen. */
 export function seasonEvents(): SeasonEvent[] {
   const events: SeasonEvent[] = [
     ...receipts(),
@@ -182,4 +194,6 @@ const setAsides = (): SeasonEvent[] => [
   { key: 'dry-rind', day: on('02-08'), what: 'dry-rind' },
   { key: 'pectin-stock', day: on('08-28'), what: 'pectin-stock' },
   { key: 'powder-dry', day: on('09-30'), what: 'dried', grams: 1172 },
+  { key: 'powder-jam', day: on('01-17', 2026), what: 'powder-jam' },
+  { key: 'powder-jam-set', day: on('01-19', 2026), what: 'powder-jam-set' },
 ];

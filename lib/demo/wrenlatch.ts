@@ -23,7 +23,7 @@ export const WRENLATCH = {
   shortName: 'Wrenlatch',
   firstDay: '2025-01-01',
   openingDay: '2025-09-12',
-  lastDay: '2026-01-15',
+  lastDay: '2026-01-20',
   timeZone: 'Europe/London',
   settings: {
     targetBrix: 65,

@@ -19,6 +19,8 @@ export const batchAskForm = z.object({
   sugar: optional(measure('the sugar for each batch', 'kg')),
   pectin: optional(measure('the pectin for each batch', 'g')),
   acid: optional(measure('the acid for each batch', 'g')),
+  stock: optional(grams('the pectin stock for each batch', 10_000)),
+  softset: z.enum(['', 'accept', 'sauce']).optional(),
   addwater: optional(number({ what: 'the water for each batch', min: 0, max: 30 })),
 });
 export type BatchAskForm = z.infer<typeof batchAskForm>;
@@ -42,7 +44,14 @@ export const fillForm = z.object({
   panLossG: grams('what stuck to the pan'),
   trimG: optional(grams('the trim')),
   keepTrim: tick,
+  seedsOut: tick,
   brownCore: tick,
+});
+
+export const setForm = z.object({
+  id: actId,
+  code: word('the batch'),
+  set: z.enum(['0', '1', '2'], { error: 'say how it set' }).transform((v) => Number(v) as 0 | 1 | 2),
 });
 
 export const processForm = z.object({

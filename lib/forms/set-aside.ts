@@ -1,6 +1,6 @@
 /** The forms of a set-aside: onto the trays, weighed, shaken, and its ways out; a pressing; fruit cut for the dryer. */
 import { z } from 'zod';
-import { actId, count, massKg, number, optional, temperature, tick, word } from './fields.ts';
+import { actId, count, massG, massKg, number, optional, temperature, tick, word } from './fields.ts';
 
 const on = { id: actId, code: word('the set-aside') };
 
@@ -42,6 +42,16 @@ export const weighForm = z.object({
 });
 export const shakeForm = z.object({ ...on, drops: tick });
 export const readyForm = z.object(on);
+export const clotForm = z.object({
+  ...on,
+  result: z.enum(['high', 'medium', 'low'], { error: 'say what was seen in the alcohol' }),
+});
+export const cupForm = z.object({
+  ...on,
+  powderG: massG({ what: 'the powder', min: 1, max: 200 }),
+  sugarG: massG({ what: 'the sugar', min: 1, max: 500 }),
+  set: z.enum(['0', '1', '2'], { error: 'say how it set' }).transform((v) => Number(v) as 0 | 1 | 2),
+});
 export const wayForm = z.object({
   ...on,
   way: z.enum(['freeze', 'hens', 'compost', 'stock'], { error: 'choose a way' }),

@@ -31,6 +31,9 @@ export type BatchChange = { batchId: string; addLog?: LogLine[] } & Partial<
   Pick<BatchRecord, 'state' | 'startedAt' | 'filledAt' | 'outAt' | 'result'>
 >;
 
+/** Instrument of a set reading taken at the cold jar, not at the plate. */
+export const JAR_SET = 'jar';
+
 export interface ReadingRecord {
   id: string;
   batchId: string | null;

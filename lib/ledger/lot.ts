@@ -58,6 +58,21 @@ export type SealVerdict = 'waiting' | 'sealed' | 'unsealed' | 'unverified';
 /** A lot with what is left of it, in its own unit. */
 export type HeldLot = Lot & { onHand: number };
 
+/** A set-aside on its way (fresh, on the trays, in its jar) is not drawn on yet; nothing on hold ever is. */
+export const isReady = ({ kind, hold, details }: Pick<HeldLot, 'kind' | 'hold' | 'details'>): boolean =>
+  hold === null && (kind !== 'set-aside' || !['fresh', 'drying', 'conditioning'].includes(String(details.state)));
+
+/** Grams in each pack of a lot held in packs, where it was weighed; null for any other lot. */
+export const packG = (lot: Pick<Lot, 'unit' | 'details'>): number | null =>
+  lot.unit === 'pack' && typeof lot.details.netG === 'number' && lot.details.netG > 0 ? lot.details.netG : null;
+
+/** What is left of a lot by weight, grams; null where its weight is not on record. */
+export function byWeightG(lot: HeldLot): number | null {
+  if (lot.unit === 'g') return lot.onHand;
+  const each = packG(lot);
+  return each === null ? null : lot.onHand * each;
+}
+
 const BLANK = {
   item: null,
   cropId: null,

@@ -16,6 +16,8 @@ export interface SetAsideMaterial extends Cited {
   /** Moisture, share of the wet weight: fresh, and where it is dry. */
   readonly w0: number;
   readonly wt: number;
+  /** Lowest and highest fresh moisture that is met; pomace from memory, the others estimates around the row's own figure. */
+  readonly w0Range: readonly [number, number];
   /** What the lot is once dry: its name, and the stock a recipe draws on. */
   readonly driedName: string;
   readonly driedItem: string;
@@ -40,6 +42,7 @@ export const SET_ASIDE_MATERIALS = [
     dryer: 'apple-peel-core',
     w0: 0.82,
     wt: 0.08,
+    w0Range: [0.8, 0.84],
     driedName: 'Dried apple peel and core powder',
     driedItem: 'apple-powder',
     kgPerM2: [2, 3],
@@ -58,6 +61,7 @@ export const SET_ASIDE_MATERIALS = [
     dryer: 'press-pomace',
     w0: 0.74,
     wt: 0.08,
+    w0Range: [0.66, 0.8],
     driedName: 'Dried apple pomace powder',
     driedItem: 'apple-powder',
     kgPerM2: [5, 8],
@@ -76,6 +80,7 @@ export const SET_ASIDE_MATERIALS = [
     dryer: 'orange-rind',
     w0: 0.725,
     wt: 0.08,
+    w0Range: [0.7, 0.75],
     driedName: 'Dried citrus rind',
     driedItem: 'citrus-rind',
     kgPerM2: [2, 3],
@@ -94,6 +99,7 @@ export const SET_ASIDE_MATERIALS = [
     dryer: 'apple-slices',
     w0: 0.8667,
     wt: 0.2,
+    w0Range: [0.86, 0.875],
     driedName: 'Dried apple rings',
     driedItem: 'dried-apple',
     kgPerM2: [3, 5],

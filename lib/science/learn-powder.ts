@@ -7,7 +7,13 @@
  *
  * Each lot of powder has a strength of its own; lots of one household share half of their spread (estimate: the same trees and
  * mill), so that a lot nobody has tried starts from what the others showed and its own batches count most.
+ *
+ * An alcohol test of its extract counts too: 30 g simmered and strained to one cup, a cup of sugar taken as 200 g, the printed rule (a
+ * lump 1 cup of sugar a cup, several lumps 3/4, flakes 1/2) puts the three results at 6.7, 5.0 and 3.3 g a gram; the borders
+ * lie between, at the geometric means, and a test is taken to be off by a log sd of 0.3 (estimate: how much a simmer draws out).
  */
+import { CLOT_TEST } from '#lib/reference/pectin-sources.ts';
+import type { Clot } from './clot-test.ts';
 import type { Learnt } from './learn-factor.ts';
 import { normalCdf } from './normal-cdf.ts';
 
@@ -26,6 +32,10 @@ export interface StrengthRange {
   readonly high: number;
 }
 
+/** Grams of powder simmered and strained to one cup for the alcohol test. */
+export const CLOT_POWDER_G = 30;
+const SUGAR_CUP_G = 200;
+const CLOT_SD = 0.3;
 const GRADE = 150;
 const BATCH_SD = 0.2;
 const OWN_SD = Math.log(1.4);
@@ -42,12 +52,22 @@ const NEAR = GRID.map((h) => GRID.map((z) => Math.exp((-0.5 * (z - Math.sqrt(SHA
 export const powderStrength = (prior: StrengthRange, seen: readonly PlateSeen[]): Learnt =>
   powderStrengths(prior, [seen])[0] as Learnt;
 
-/** Strength of each lot, in the order given, from its own batches and from those of the others. A lot may have none. */
-export function powderStrengths(prior: StrengthRange, lots: readonly (readonly PlateSeen[])[]): Learnt[] {
+/**
+ * Strength of each lot, in the order given, from its own batches and tests and from those of the others. A lot may have none;
+ * `clots` are the alcohol tests of each lot, in the same order.
+ */
+export function powderStrengths(
+  prior: StrengthRange,
+  lots: readonly (readonly PlateSeen[])[],
+  clots: readonly (readonly Clot[])[] = [],
+): Learnt[] {
   const strengths = GRID.map((z) => strengthAt(prior, z));
+  const tested = lots.map((_, i) => strengths.map((q) => clotLikelihood(clots[i] ?? [], q)));
   const weights = lots.map(() => GRID.map(() => 0));
   for (const y of OWN) {
-    const own = lots.map((seen) => strengths.map((q) => likelihood(seen, q, Math.exp(OWN_SD * y))));
+    const own = lots.map((seen, i) =>
+      strengths.map((q, k) => likelihood(seen, q, Math.exp(OWN_SD * y)) * (tested[i]?.[k] as number)),
+    );
     const toShared = own.map((like) => NEAR.map((near) => dot(near, like)));
     const prior01 = GRID.map((h) => Math.exp(-0.5 * (h * h + y * y)));
     for (const [i, weight] of weights.entries()) {
@@ -61,6 +81,19 @@ export function powderStrengths(prior: StrengthRange, lots: readonly (readonly P
     }
   }
   return weights.map((w, i) => learntOf(strengths, w, lots[i]?.length ?? 0));
+}
+
+const perGram = (clot: Clot): number =>
+  ((CLOT_TEST.find((row) => row.pectin === clot)?.sugarCupsPerCup ?? Number.NaN) * SUGAR_CUP_G) / CLOT_POWDER_G;
+const LUMP_FROM = Math.log(Math.sqrt(perGram('high') * perGram('medium')));
+const LUMPS_FROM = Math.log(Math.sqrt(perGram('medium') * perGram('low')));
+
+function clotLikelihood(clots: readonly Clot[], q: number): number {
+  const lump = normalCdf((Math.log(q) - LUMP_FROM) / CLOT_SD);
+  const lumps = normalCdf((Math.log(q) - LUMPS_FROM) / CLOT_SD) - lump;
+  const chance: Record<Clot, number> = { high: lump, medium: lumps, low: 1 - lump - lumps };
+  // As with a plate, no single test may rule a strength out.
+  return clots.reduce((product, clot) => product * (0.001 + 0.999 * Math.max(0, chance[clot])), 1);
 }
 
 /** Half the cases below `typ`, a tenth below `low` and a tenth above `high`, log-normal on either side. */

@@ -4,8 +4,11 @@
  * the ripeness factors and the grade 130 of fruit are estimates: ±40 %. An alcohol test of the juice overrides the table.
  */
 import { fruitOf } from '#lib/reference/fruits.ts';
-import { CLOT_TEST, POWDER_STRENGTH, RIPENESS, type RipenessRow } from '#lib/reference/pectin-sources.ts';
+import { POWDER_STRENGTH, RIPENESS, type RipenessRow } from '#lib/reference/pectin-sources.ts';
+import type { Clot } from './clot-test.ts';
+import type { StrengthRange } from './learn-powder.ts';
 import { STANDARD_GRADE } from './pectin-need.ts';
+import { FRUIT_GRADE, stockPectinPct } from './stock-carries.ts';
 
 export type Ripeness = RipenessRow['ripeness'];
 export type ExtractionRoute = 'pulp stays in' | 'one extraction' | 'two extractions';
@@ -19,8 +22,8 @@ export type PectinItem =
       readonly route?: ExtractionRoute;
       readonly drawnOut?: number;
     }
-  | { readonly kind: 'tested juice'; readonly grams: number; readonly clot: 'high' | 'medium' | 'low' }
-  | { readonly kind: 'powder'; readonly powderId: string; readonly grams: number; readonly learntSugarPerG?: number }
+  | { readonly kind: 'tested juice'; readonly grams: number; readonly clot: Clot | 'untested' }
+  | { readonly kind: 'powder'; readonly powderId: string; readonly grams: number; readonly sugarPerG?: StrengthRange }
   | { readonly kind: 'bought pectin'; readonly grams: number; readonly grade?: number };
 
 export interface PectinSupply {
@@ -33,7 +36,6 @@ const DRAWN_OUT: Readonly<Record<ExtractionRoute, number>> = {
   'one extraction': 0.5,
   'two extractions': 0.7,
 };
-const FRUIT_GRADE = 130;
 
 /** RangeError for a fruit or powder not in the tables and for a negative mass. */
 export function pectinSupply(items: readonly PectinItem[]): PectinSupply {
@@ -54,23 +56,21 @@ function supplyOf(item: PectinItem): PectinSupply {
       return { eq150G: (drawn * FRUIT_GRADE) / STANDARD_GRADE, relSd: 0.4 };
     }
     case 'tested juice': {
-      const [low, high] = CLOT_TEST.find((row) => row.pectin === item.clot)?.pectinPct ?? [0, 0];
-      const pectinG = (item.grams * (low + high)) / 200;
-      return { eq150G: (pectinG * FRUIT_GRADE) / STANDARD_GRADE, relSd: 0.3 };
+      const pct = stockPectinPct(item.clot);
+      const pectinG = (item.grams * pct.typ) / 100;
+      return { eq150G: (pectinG * FRUIT_GRADE) / STANDARD_GRADE, relSd: item.clot === 'untested' ? 0.6 : 0.3 };
     }
     case 'powder':
-      return powderSupply(item.powderId, item.grams, item.learntSugarPerG);
+      return powderSupply(item.powderId, item.grams, item.sugarPerG);
     case 'bought pectin':
       return { eq150G: (item.grams * (item.grade ?? STANDARD_GRADE)) / STANDARD_GRADE, relSd: 0.1 };
   }
 }
 
-/** A strength learnt from the lot's own batches replaces the estimate and halves its spread. */
-function powderSupply(powderId: string, grams: number, learnt: number | undefined): PectinSupply {
+/** The strength known of the lot replaces the table's, with its own spread. */
+function powderSupply(powderId: string, grams: number, known: StrengthRange | undefined): PectinSupply {
   const row = POWDER_STRENGTH.find((r) => r.id === powderId);
   if (!row) throw new RangeError(`"${powderId}" is not a powder of the table`);
-  const { low, typ, high } = row.sugarPerG;
-  const relSd = (high - low) / (2 * 1.2816 * typ);
-  const strength = { perG: learnt ?? typ, relSd: learnt === undefined ? relSd : relSd / 2 };
-  return { eq150G: (grams * strength.perG) / STANDARD_GRADE, relSd: strength.relSd };
+  const { low, typ, high } = known ?? row.sugarPerG;
+  return { eq150G: (grams * typ) / STANDARD_GRADE, relSd: (high - low) / (2 * 1.2816 * typ) };
 }

@@ -13,7 +13,11 @@ export const batchAskOf = (f: BatchAskForm): BatchAsk => ({
   brix: f.brix,
   waterC: f.water,
   batches: f.batches,
-  amounts: f.addwater === null ? {} : { water: Math.round(f.addwater * 1000) },
+  amounts: {
+    ...(f.addwater === null ? {} : { water: Math.round(f.addwater * 1000) }),
+    ...(f.stock === null ? {} : { 'pectin-stock': f.stock }),
+  },
+  ...(f.softset ? { softSet: f.softset } : {}),
   measures: {
     ...(f.sugar === null ? {} : { sugar: f.sugar }),
     ...(f.pectin === null ? {} : { pectin: f.pectin }),

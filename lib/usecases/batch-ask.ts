@@ -19,6 +19,8 @@ export interface BatchAsk {
   batches: number | null;
   /** Grams in each batch, where the cook sets them. */
   amounts: Partial<Record<DoseItem, number>>;
+  /** Where a soft set is to be expected: the cook goes on, or calls it a sauce. */
+  softSet?: 'accept' | 'sauce';
   /** In each batch, as typed by scale, cup or spoon; weighed by the recipe's own sugar, pectin and acid. */
   measures?: { sugar?: Measure; pectin?: Measure; acid?: Measure };
 }

@@ -9,6 +9,7 @@ import type { HeldLot } from '#lib/ledger/lot.ts';
 import { newLot, worstGrade } from '#lib/ledger/lot.ts';
 import type { Recipe } from '#lib/reference/recipes/recipe.ts';
 import { SET_ASIDE_MATERIALS } from '#lib/reference/set-aside-materials.ts';
+import { driedMass } from '#lib/science/drying-target.ts';
 import { batchOfCode, loadBatches } from '#lib/store/batch-store.ts';
 import type { Tx } from '#lib/store/database/open-database.ts';
 import { loadLots, movementsOf, type Written, writeAct } from '#lib/store/ledger-store.ts';
@@ -77,6 +78,7 @@ export interface FillInput {
   /** Trim as weighed; the sheet's when null. */
   trimG: number | null;
   keepTrim: boolean;
+  seedsOut?: boolean;
   /** Ground-fall or brown core was seen in it. */
   brownCore?: boolean;
 }
@@ -102,7 +104,10 @@ export const fillBatch = (ctx: Context, input: FillInput): Promise<Written<Told>
     const trimG = input.trimG ?? sheet.trimG;
     if (input.keepTrim && input.brownCore)
       return { refused: 'trim with ground-fall fruit or brown cores is not kept for food: hens or compost' };
-    const kept = input.keepTrim && trimG > 0 ? await keptTrim(ctx, tx, { batch, act, recipe }, trimG) : null;
+    const kept =
+      input.keepTrim && trimG > 0
+        ? await keptTrim(ctx, tx, { batch, act, recipe, seedsOut: input.seedsOut === true }, trimG)
+        : null;
     if (isRefusal(kept)) return kept;
     const netG = Math.min(
       sheet.jarG ?? Number.POSITIVE_INFINITY,
@@ -127,6 +132,7 @@ export const fillBatch = (ctx: Context, input: FillInput): Promise<Written<Told>
       ],
       lotKind: onShelf ? 'jars' : cold?.kind === 'freezer' ? 'frozen' : cold?.kind === 'dry' ? 'dried' : 'cold-jars',
       foodId: recipe.fruits[0]?.foodIds[0] ?? null,
+      grade: recipe.kind === 'frozen' ? await worstOf(ctx, tx, batch) : null,
       partialG: input.partialG,
       partialUseBy: addDays(ctx.today, 7),
       losses: { skimmings: input.skimmingsG, 'pan-loss': input.panLossG, ...(kept ? {} : { trim: trimG }) },
@@ -147,9 +153,19 @@ export const fillBatch = (ctx: Context, input: FillInput): Promise<Written<Told>
     const lots = filling.lots.map((l) => (l.kind === 'jars' ? { ...l, hold } : l));
     return {
       entry: { ...filling, lots, batchChanges: [{ batchId: batch.id, state, filledAt: act.at, addLog: log }] },
-      tell: { said: `${counted(input.jars, 'jar')} filled${partial}.` },
+      tell: { said: `${counted(input.jars, 'jar')} filled${partial}.${kept ? keptText(kept, trimG) : ''}` },
     };
   });
+
+/** "5.39 kg kept as S-25270-APC-1: about 1.05 kg dry. Take the seeds out first." */
+function keptText({ code, details }: Pick<HeldLot, 'code' | 'details'>, grams: number): string {
+  const material = SET_ASIDE_MATERIALS.find((m) => m.id === details.material);
+  const dry = material
+    ? `: about ${kilograms(driedMass({ freshG: grams, w0: material.w0, wt: material.wt }))} dry`
+    : '';
+  const seeds = material?.seeds && details.seedsOut !== true ? ' Take the seeds out before it is dried.' : '';
+  return ` ${kilograms(grams)} of trim kept as ${code}${dry}.${seeds}`;
+}
 
 const oldest = async (tx: Tx, ctx: Context, kind: 'lids' | 'empties', item: string, n: number, what: string) =>
   drawOldest(await loadLots(tx, ctx.place.id, { kinds: [kind], item }), n, what);
@@ -160,17 +176,26 @@ function coldRoom(ctx: Context, ways: readonly string[]) {
   return roomOfKind(ctx.place, kind) ?? null;
 }
 
+/** Lots of fruit the pan was filled from, frozen packs too. */
+async function fruitInPan(ctx: Context, tx: Tx, batch: BatchRecord): Promise<HeldLot[]> {
+  const drawn = (await movementsOf(tx, ctx.place.id, [panLotId(batch.id)])).flatMap((m) =>
+    'lot' in m.from ? [m.from.lot] : [],
+  );
+  const lots = await loadLots(tx, ctx.place.id, { ids: drawn, emptied: true });
+  return lots.filter((l) => l.kind === 'fruit' || l.kind === 'frozen');
+}
+
+const worstOf = async (ctx: Context, tx: Tx, batch: BatchRecord) =>
+  worstGrade((await fruitInPan(ctx, tx, batch)).map((l) => l.grade ?? 'perfect'));
+
 /** The trim as an ingredient: refused where any of its fruit was ground-fall or cull; it takes the worst grade. */
 async function keptTrim(
   ctx: Context,
   tx: Tx,
-  { batch, act, recipe }: { batch: BatchRecord; act: Act; recipe: Recipe },
+  { batch, act, recipe, seedsOut }: { batch: BatchRecord; act: Act; recipe: Recipe; seedsOut: boolean },
   grams: number,
 ): Promise<ReturnType<typeof newLot> | Refusal> {
-  const drawn = (await movementsOf(tx, ctx.place.id, [panLotId(batch.id)])).flatMap((m) =>
-    'lot' in m.from ? [m.from.lot] : [],
-  );
-  const fruit = (await loadLots(tx, ctx.place.id, { ids: drawn, emptied: true })).filter((l) => l.kind === 'fruit');
+  const fruit = await fruitInPan(ctx, tx, batch);
   const bad = fruit.find((l) => l.groundFall || l.grade === 'cull');
   if (bad)
     return {
@@ -196,7 +221,7 @@ async function keptTrim(
       ...(material ? { material: material.id } : {}),
       state: 'fresh',
       strength: 'untested',
-      seedsOut: false,
+      seedsOut,
       grams,
     },
   });

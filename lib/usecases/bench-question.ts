@@ -54,9 +54,7 @@ export function benchQuestion(ctx: Context, b: Bench): BatchQuestion {
       lossG: b.learnt.lossG ?? settings.panLossG,
       inversionGain: settings.invertedShare * INVERSION_GAIN,
     },
-    ...(b.learnt.powderSugarPerG !== null && b.recipe.pectin?.item === 'apple-powder'
-      ? { powderSugarPerG: b.learnt.powderSugarPerG }
-      : {}),
+    homePectin: b.learnt.homePectin,
     asked: b.asked,
     asWritten: b.asWritten,
     ...(settings.prices ? { prices: settings.prices } : {}),

@@ -1,7 +1,7 @@
 /** Which recipes of the book this fruit may become here, and where each would go. */
 import type { FruitUsed } from '#lib/batch/fruit-used.ts';
 import { storageClass } from '#lib/batch/gate.ts';
-import type { HeldLot } from '#lib/ledger/lot.ts';
+import { byWeightG, type HeldLot } from '#lib/ledger/lot.ts';
 import type { JarSize } from '#lib/reference/jar-sizes.ts';
 import type { Recipe } from '#lib/reference/recipes/recipe.ts';
 import { loadLots } from '#lib/store/ledger-store.ts';
@@ -9,7 +9,7 @@ import { mainKitchen } from '#lib/store/place.ts';
 import { feet } from '#lib/units/convert.ts';
 import type { Context } from './context.ts';
 import { placeOf } from './plan-recipes.ts';
-import { recipesHere } from './recipes-here.ts';
+import { recipeHere, recipesHere } from './recipes-here.ts';
 
 export interface RecipeChoice {
   id: string;
@@ -36,7 +36,9 @@ export interface ChooserView {
 }
 
 export async function readChooser(ctx: Context, lotIds: readonly string[]): Promise<ChooserView> {
-  const lots = (await loadLots(ctx.db, ctx.place.id, { kinds: ['fruit'] })).filter((l) => l.grade !== 'cull');
+  const lots = (await loadLots(ctx.db, ctx.place.id, { kinds: ['fruit', 'frozen'] })).filter(
+    (l) => l.grade !== 'cull' && (l.kind === 'fruit' || isPlainFruit(ctx, l)),
+  );
   const chosen = lots.filter((l) => lotIds.includes(l.id));
   const foods = new Set(chosen.map((l) => l.foodId));
   const kitchen = mainKitchen(ctx.place);
@@ -52,17 +54,23 @@ export async function readChooser(ctx: Context, lotIds: readonly string[]): Prom
       code: l.code,
       label: l.label,
       grade: l.grade ?? '',
-      grams: l.onHand,
+      grams: byWeightG(l) ?? 0,
       chosen: lotIds.includes(l.id),
     })),
     recipes: kitchen ? fitting.map((r) => choiceOf(r, fruitOfLots(chosen), feet(kitchen.altitudeM))) : [],
   };
 }
 
+/** Packs of fruit frozen as it is, whose weight is on record. */
+function isPlainFruit(ctx: Context, lot: HeldLot): boolean {
+  const recipe = lot.recipeId ? recipeHere(ctx.place, lot.recipeId) : null;
+  return recipe?.kind === 'frozen' && !recipe.sugar && lot.foodId !== null && !lot.hold && byWeightG(lot) !== null;
+}
+
 const fruitOfLots = (lots: readonly HeldLot[]): FruitUsed[] =>
   lots.map((l) => ({
     foodId: l.foodId ?? '',
-    grams: l.onHand,
+    grams: byWeightG(l) ?? 0,
     grade: l.grade ?? 'perfect',
     groundFall: l.groundFall,
   }));

@@ -2,11 +2,12 @@
 
 import type { BatchQuestion } from '#lib/batch/batch-question.ts';
 import { type BatchSheet, batchSheet } from '#lib/batch/batch-sheet.ts';
+import { inStockUnit, STOCK_OF_DOSE } from '#lib/batch/dose-stock.ts';
 import { weightOf } from '#lib/batch/household.ts';
 import { isByWeight } from '#lib/batch/measured-doses.ts';
 import type { FruitLot } from '#lib/batch/prepared-fruit.ts';
 import type { Refusal } from '#lib/ledger/entry.ts';
-import type { HeldLot } from '#lib/ledger/lot.ts';
+import { byWeightG, type HeldLot, isReady } from '#lib/ledger/lot.ts';
 import type { DoseItem } from '#lib/reference/recipes/dose-items.ts';
 import type { Recipe } from '#lib/reference/recipes/recipe.ts';
 import { readingsOf } from '#lib/store/batch-store.ts';
@@ -39,21 +40,6 @@ export interface Draft {
   short: string[];
 }
 
-/** Stock a dose is drawn from, by item; what is not listed here is not kept in stock and is brought in as used. */
-export const STOCK_OF_DOSE: Partial<Record<DoseItem, string>> = {
-  sugar: 'sugar',
-  'lemon-juice-bottled': 'lemon-juice',
-  'citric-acid': 'citric-acid',
-  'apple-powder': 'apple-powder',
-  'citrus-powder': 'citrus-rind',
-  'pectin-powder': 'pectin-powder',
-};
-/** Grams of a millilitre of bottled lemon juice (244 g a US cup, USDA SR26). */
-const LEMON_G_PER_ML = 244 / 236.5882365;
-/** A dose of a stock in the stock's own unit. */
-export const inStockUnit = (item: DoseItem, grams: number): number =>
-  item === 'lemon-juice-bottled' ? Math.round(grams / LEMON_G_PER_ML) : Math.round(grams);
-
 export async function draftBatch(ctx: Context, typed: BatchAsk, tx: Db | Tx = ctx.db): Promise<Draft | Refusal> {
   const recipe = recipeHere(ctx.place, typed.recipeId);
   if (!recipe) return { refused: `"${typed.recipeId}" is not a recipe of this place` };
@@ -84,16 +70,12 @@ export async function draftBatch(ctx: Context, typed: BatchAsk, tx: Db | Tx = ct
     learnt: {
       pan: learnt.evapGPerMin !== null,
       loss: learnt.lossG !== null,
-      powder: learnt.powderSugarPerG !== null && recipe.pectin?.item === 'apple-powder',
+      powder: sheet.set?.parts.some((p) => p.word === 'learnt') ?? false,
     },
     waterFrom: ask.waterC !== null ? 'typed' : reading ? 'reading' : 'altitude',
     short: await shortOf(ctx, tx, sheet, jarKind),
   };
 }
-
-/** A set-aside on its way (fresh, on the trays, in its jar) is not drawn on yet; nothing on hold ever is. */
-export const isReady = ({ kind, hold, details }: Pick<HeldLot, 'kind' | 'hold' | 'details'>): boolean =>
-  hold === null && (kind !== 'set-aside' || !['fresh', 'drying', 'conditioning'].includes(String(details.state)));
 
 /** The amounts typed by scale, cup or spoon as grams of the recipe's own sugar, pectin and acid. */
 function inGrams(
@@ -122,8 +104,10 @@ async function drawnLots(ctx: Context, ask: BatchAsk, tx: Db | Tx): Promise<{ lo
   for (const { lotId, grams } of ask.draws.filter((d) => d.grams > 0)) {
     const lot = held.find((l) => l.id === lotId);
     if (!lot) return { refused: 'one of the lots is used up' };
-    if (grams > lot.onHand)
-      return { refused: `${lot.label}, ${lot.grade}: ${grams} g asked for, ${lot.onHand} g left (${lot.code})` };
+    const heldG = byWeightG(lot);
+    if (heldG === null) return { refused: `what a pack of ${lot.code} weighs is not on record` };
+    if (grams > heldG) return { refused: `${fruitLabel(lot)}: ${grams} g asked for, ${heldG} g left (${lot.code})` };
+    if (lot.hold) return { refused: `${lot.code} is on hold: ${lot.hold}` };
     if (lot.lockedUntil && lot.lockedUntil > ctx.today)
       return { refused: `${lot.code} is locked until ${lot.lockedUntil} after a spray` };
     lots.push({ lot, grams });
@@ -131,6 +115,10 @@ async function drawnLots(ctx: Context, ask: BatchAsk, tx: Db | Tx): Promise<{ lo
   if (lots.length === 0) return { refused: 'no fruit was weighed' };
   return { lots };
 }
+
+/** "Damson, soft"; packs whose grade nobody wrote down go by their name alone. */
+export const fruitLabel = ({ label, grade }: Pick<HeldLot, 'label' | 'grade'>): string =>
+  grade ? `${label}, ${grade}` : label;
 
 interface Parts {
   ask: BatchAsk;
@@ -146,11 +134,11 @@ interface Parts {
 function questionOf(ctx: Context, parts: Parts): BatchQuestion {
   const { ask, lots } = parts;
   const trims =
-    ask.trimG === null
+    ask.trimG === null || lots.every((l) => isPrepared(l.lot))
       ? null
       : splitWhole(
           Math.round(ask.trimG),
-          lots.map((l) => l.grams),
+          lots.map((l) => (isPrepared(l.lot) ? 0 : l.grams)),
         );
   const own = Object.keys(ask.amounts).length > 0;
   return benchQuestion(ctx, {
@@ -162,7 +150,7 @@ function questionOf(ctx: Context, parts: Parts): BatchQuestion {
         grams,
         grade: lot.grade ?? 'perfect',
         groundFall: lot.groundFall,
-        ...(lot.details.prepared === true ? { prepared: true } : {}),
+        prepared: isPrepared(lot),
         ...(trims ? { trimG: trims[i] as number } : {}),
         ...(ask.brix !== null ? { brix: ask.brix } : {}),
       }),
@@ -173,10 +161,16 @@ function questionOf(ctx: Context, parts: Parts): BatchQuestion {
   });
 }
 
+/** Frozen fruit was trimmed before it was packed; so was what is marked so. */
+const isPrepared = ({ kind, details }: Pick<HeldLot, 'kind' | 'details'>): boolean =>
+  kind === 'frozen' || details.prepared === true;
+
 async function shortOf(ctx: Context, tx: Db | Tx, sheet: BatchSheet, jarKind: JarKind | null): Promise<string[]> {
   const stock = await loadLots(tx, ctx.place.id, { kinds: ['supply', 'set-aside', 'lids', 'empties'] });
   const have = (item: string, kind?: string) =>
-    stock.filter((l) => l.item === item && (!kind || l.kind === kind) && isReady(l)).reduce((n, l) => n + l.onHand, 0);
+    stock
+      .filter((l) => l.item === item && (!kind || l.kind === kind) && isReady(l))
+      .reduce((n, l) => n + (byWeightG(l) ?? l.onHand), 0);
   const short: string[] = [];
   for (const [item, grams] of Object.entries(sheet.totals) as [DoseItem, number][]) {
     const stockItem = STOCK_OF_DOSE[item];

@@ -1,10 +1,10 @@
 /** The draft as plain values for the sheet on screen, each figure with what it rests on. */
 import type { Figure } from '#lib/batch/figure.ts';
+import { frozenSheet } from '#lib/batch/freeze-sheet.ts';
 import { labelledDose } from '#lib/batch/household.ts';
 import { SOURCES } from '#lib/reference/sources.ts';
 import { type CookPictures, cookPictures } from './cook-pictures.ts';
 import type { Draft } from './draft-batch.ts';
-import { frozenSheet } from './freeze-sheet.ts';
 import type { FrozenSheet } from './frozen-sheet.ts';
 import { type LabelledFigure, type ShownFigure, shown, shownWith } from './shown-figure.ts';
 
@@ -41,7 +41,14 @@ export interface DraftView {
   cautions: string[];
   warnings: string[];
   short: string[];
-  set: { outlook: string; ratio: ShownFigure | null; reasons: string[]; offers: string[] } | null;
+  set: {
+    outlook: string;
+    ratio: ShownFigure | null;
+    carried: ShownFigure | null;
+    reasons: string[];
+    offers: string[];
+    softSet: string | null;
+  } | null;
   names: { allowed: string[]; ratio: ShownFigure | null; reasons: string[] } | null;
   household: boolean;
   steps: FrozenSheet['steps'];
@@ -104,7 +111,9 @@ export function draftView(d: Draft): DraftView {
           outlook: sheet.set.outlook,
           ratio: maybe(sheet.set.ratio),
           reasons: [...sheet.set.reasons],
+          carried: maybe(sheet.set.sugarByPowder),
           offers: [...sheet.set.offers],
+          softSet: sheet.set.softSet,
         }
       : null,
     names: sheet.names

@@ -3,7 +3,7 @@
  * Its target needs no kinetics (dry matter stays); the hours are the Page model learnt from the weighings.
  */
 import type { HeldLot } from '#lib/ledger/lot.ts';
-import { setAsideMaterial } from '#lib/reference/set-aside-materials.ts';
+import { type SetAsideMaterial, setAsideMaterial } from '#lib/reference/set-aside-materials.ts';
 import { dryerStartOf } from '#lib/science/dryer-start.ts';
 import { type DryingEnd, dryingEnd } from '#lib/science/drying-posterior.ts';
 import { driedMass } from '#lib/science/drying-target.ts';
@@ -32,6 +32,8 @@ export interface DryingDetails {
 export interface Drying {
   startG: number;
   targetG: number;
+  /** What it may weigh when dry, by the fresh moistures that are met; null where its dry matter is known from before. */
+  targetBand: { low: number; high: number } | null;
   /** "on 10 trays at 57 °C", "on the windowsill, 20 °C and 60 %". */
   where: string;
   roomAir: boolean;
@@ -54,6 +56,12 @@ const LEAST_TO_DRY = 0.03;
 export const dryingDetails = (lot: Pick<HeldLot, 'details'>): DryingDetails | null =>
   lot.details.state === 'drying' ? (lot.details.drying as DryingDetails) : null;
 
+/** Dry weight at the highest and the lowest fresh moisture of the material, grams. */
+export const driedBand = ({ w0Range, wt }: SetAsideMaterial, freshG: number): { low: number; high: number } => ({
+  low: Math.round(driedMass({ freshG, w0: w0Range[1], wt })),
+  high: Math.round(driedMass({ freshG, w0: w0Range[0], wt })),
+});
+
 /** Null for a lot that is not on the trays. */
 export function dryingOf(lot: Pick<HeldLot, 'details'>): Drying | null {
   const d = dryingDetails(lot);
@@ -73,6 +81,7 @@ export function dryingOf(lot: Pick<HeldLot, 'details'>): Drying | null {
   return {
     startG: d.startG,
     targetG,
+    targetBand: d.targetG === undefined ? driedBand(material, d.startG) : null,
     where: whereIs(d),
     roomAir: isRoomAir(way),
     stop: isRoomAir(way) ? equilibriumStop({ ...air, target: material.wt }) : null,

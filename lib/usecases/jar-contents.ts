@@ -1,4 +1,5 @@
 /** What is in the jars of some lots, from the movements into their pans: the one reading behind label, card and gate. */
+import { STOCK_OF_DOSE } from '#lib/batch/dose-stock.ts';
 import { labelNames } from '#lib/batch/label-names.ts';
 import { allergenText, type Basis, descending, type Ingredient, waterLeft } from '#lib/labels/ingredients.ts';
 import { fruitWords } from '#lib/labels/names.ts';
@@ -12,7 +13,6 @@ import type { Recipe } from '#lib/reference/recipes/recipe.ts';
 import { loadBatches } from '#lib/store/batch-store.ts';
 import { type DatedMovement, loadLots, movementsOf } from '#lib/store/ledger-store.ts';
 import type { Context } from './context.ts';
-import { STOCK_OF_DOSE } from './draft-batch.ts';
 import { sheetOf } from './frozen-sheet.ts';
 import { plantingsOf } from './plantings-of.ts';
 import { recipeHere } from './recipes-here.ts';
@@ -100,7 +100,10 @@ function contentsOfLot(
   const ingredients = descending([
     ...fruit.map((f) => weighed(fruitName(ctx, f.lot, recipe), f.grams * share)),
     ...drawn.filter(({ lot: l }) => !isFruit(l)).map((d) => suppliedPart(d.lot, d.grams)),
-    ...boughtParts(batch),
+    ...boughtParts(
+      batch,
+      drawn.map((d) => d.lot),
+    ),
     waterPart(into, out),
     ...(hasSheet(batch)
       ? []
@@ -168,12 +171,12 @@ const suppliedPart = (lot: HeldLot, grams: number): Ingredient => {
   return item ? part(item, grams, 'weighed') : weighed(lot.label.toLowerCase(), grams);
 };
 
-/** Doses that no stock is kept of: weighed on the sheet, brought in as used. */
-const boughtParts = (batch: BatchRecord): Ingredient[] =>
+/** Doses that were drawn from no lot: weighed on the sheet, brought in as used. */
+const boughtParts = (batch: BatchRecord, drawn: readonly HeldLot[]): Ingredient[] =>
   hasSheet(batch)
     ? sheetOf(batch).doses.flatMap((d) => {
         const found = (Object.entries(DOSE_ITEMS) as [DoseItem, DoseItemRow][]).find(([, row]) => row.name === d.name);
-        if (!found || STOCK_OF_DOSE[found[0]] || found[0] === 'water') return [];
+        if (!found || found[0] === 'water' || drawn.some((l) => doseOfStock(l.item) === found[1])) return [];
         return [part(found[1], d.grams, 'weighed')];
       })
     : [];

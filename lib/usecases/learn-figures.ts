@@ -1,9 +1,8 @@
 /** The figures learnt from own batches: what a new sheet may take, and the table of the page that shows them. */
-import { drawOldest } from '#lib/ledger/acts/draw-oldest.ts';
-import { isRefusal } from '#lib/ledger/entry.ts';
-import { POWDER_STRENGTH } from '#lib/reference/pectin-sources.ts';
+import type { HomePectinLot } from '#lib/batch/home-pectin.ts';
+import { type HeldLot, isReady } from '#lib/ledger/lot.ts';
 import { type FigurePrior, type Learnt, learntFigure, type Observed } from '#lib/science/learn-factor.ts';
-import { powderStrength, powderStrengths } from '#lib/science/learn-powder.ts';
+import { powderStrength } from '#lib/science/learn-powder.ts';
 import { INVERSION_FACTOR, knownPan, LOSSES, UNKNOWN_PAN } from '#lib/science/learn-priors.ts';
 import type { Db, Tx } from '#lib/store/database/open-database.ts';
 import { loadLots } from '#lib/store/ledger-store.ts';
@@ -11,14 +10,15 @@ import type { Kitchen, Pan } from '#lib/store/place.ts';
 import type { Context } from './context.ts';
 import { type BatchTaught, learnRecords } from './learn-records.ts';
 import { localClock } from './local-clock.ts';
+import { homePectinInLine, POWDER_RANGE, powderStrengthsOf } from './strength-of-lots.ts';
 
 export interface LearntFigures {
   /** Of this pan at a full boil; null until a batch in it was weighed twice. */
   evapGPerMin: number | null;
   /** Film and skimmings of a batch; null until one was weighed. */
   lossG: number | null;
-  /** Of the apple powder that would be drawn next; null until a plate was read on a batch with any. Not for citrus powder. */
-  powderSugarPerG: number | null;
+  /** Home powder and stock in line for a dose, oldest first, each with its strength as known. */
+  homePectin: HomePectinLot[];
 }
 
 /** Middle values for the next sheet; null where no batch has taught anything and the sheet's own figure stands. */
@@ -33,7 +33,7 @@ export async function learntFigures(
   return {
     evapGPerMin: pan ? taught(ofPan(batches, kitchen, pan)) : null,
     lossG: taught(learntFigure(LOSSES, seen(batches, 'loss'))),
-    powderSugarPerG: await nextPowder(ctx, batches, db),
+    homePectin: await inLine(ctx, batches, db),
   };
 }
 
@@ -106,13 +106,11 @@ export async function readLearnt(ctx: Context): Promise<LearntView> {
         use: 'Shown only: the pan weight decides the finish',
         codes: codesOf('inversion'),
       },
-      ...powderRows(batches),
+      ...powderRows(batches, await loadLots(ctx.db, ctx.place.id, { kinds: ['set-aside'], emptied: true })),
     ],
   };
 }
 
-const POWDER_RANGE = (POWDER_STRENGTH.find((p) => p.id === 'apple-powder') as (typeof POWDER_STRENGTH)[number])
-  .sugarPerG;
 const panPrior = (pan: Pan): FigurePrior => (pan.evapGPerMin === null ? UNKNOWN_PAN : knownPan(pan.evapGPerMin));
 const isIn = (b: BatchTaught, kitchen: Kitchen, pan: Pan): boolean =>
   b.kitchenId === kitchen.id && b.panCode === pan.code;
@@ -125,33 +123,16 @@ const ofPan = (batches: readonly BatchTaught[], kitchen: Kitchen, pan: Pan): Lea
       'evaporation',
     ),
   );
-const UNTRIED = '';
-/** Each lot of apple powder a plate was read on, and one nobody has tried, which starts from the others. */
-function powderLots(batches: readonly BatchTaught[]): Map<string, Learnt> {
-  const tried = batches.filter((b) => b.plate && b.powderLot);
-  const codes = [...new Set(tried.map((b) => b.powderLot as string))].sort();
-  const plates = codes.map((code) => tried.filter((b) => b.powderLot === code).flatMap((b) => b.plate ?? []));
-  const strengths = powderStrengths(POWDER_RANGE, [...plates, []]);
-  return new Map([...codes, UNTRIED].map((code, i) => [code, strengths[i] as Learnt]));
-}
-
-/** Strength of the lot that is drawn first: the oldest that is dry. */
-async function nextPowder(ctx: Context, batches: readonly BatchTaught[], db: Db | Tx): Promise<number | null> {
-  const strengths = powderLots(batches);
-  if (strengths.size === 1) return null;
-  const held = await loadLots(db, ctx.place.id, { kinds: ['set-aside'], item: 'apple-powder' });
-  const draws = drawOldest(
-    held.filter((l) => l.details.state === 'dry'),
-    1,
-    'apple powder',
+async function inLine(ctx: Context, batches: readonly BatchTaught[], db: Db | Tx): Promise<HomePectinLot[]> {
+  const lots = await loadLots(db, ctx.place.id, { kinds: ['set-aside'], emptied: true });
+  return homePectinInLine(
+    lots.filter((l) => l.onHand > 0 && isReady(l)),
+    powderStrengthsOf(batches, lots),
   );
-  if (isRefusal(draws)) return null;
-  const code = held.find((l) => l.id === draws[0]?.lotId)?.code ?? UNTRIED;
-  return (strengths.get(code) ?? strengths.get(UNTRIED))?.middle ?? null;
 }
 
-const powderRows = (batches: readonly BatchTaught[]): LearntRow[] =>
-  [...powderLots(batches)].map(([code, learnt]) => ({
+const powderRows = (batches: readonly BatchTaught[], lots: readonly HeldLot[]): LearntRow[] =>
+  [...powderStrengthsOf(batches, lots)].map(([code, { learnt, batches: codes }]) => ({
     id: code ? `apple-powder-${code}` : 'apple-powder',
     what: code ? `Apple powder ${code}, g sugar a gram` : 'Apple powder nobody has tried, g sugar a gram',
     unit: 'g/g',
@@ -159,9 +140,9 @@ const powderRows = (batches: readonly BatchTaught[]): LearntRow[] =>
     learnt,
     before: powderStrength(POWDER_RANGE, []),
     method:
-      'From the last cold plate of each batch with this lot (runs, thickens, set), on a grid over the strength and over ±40 % in the fruit’s own pectin; lots of one household share half of their spread (estimate). Before any batch: 5.5, 3 to 9 (computed from one published analysis and estimates).',
+      'From the last cold plate of each batch with this lot (runs, thickens, set), the set reported of its jars before it, and from alcohol tests and cup trials of the lot, on a grid over the strength and over ±40 % in the fruit’s own pectin; lots of one household share half of their spread (estimate). Before any batch: 5.5, 3 to 9 (computed from one published analysis and estimates).',
     use: 'Set of the sheet, still a first guess',
-    codes: batches.filter((b) => b.plate && b.powderLot === code).map((b) => b.code),
+    codes,
   }));
 
 const seen = (batches: readonly BatchTaught[], key: 'evaporation' | 'loss' | 'inversion'): Observed[] =>

@@ -15,7 +15,7 @@ import type { Db, Tx } from '#lib/store/database/open-database.ts';
 import { loadLots, movementsOf } from '#lib/store/ledger-store.ts';
 import type { Context } from './context.ts';
 import { type FrozenSheet, sheetOf } from './frozen-sheet.ts';
-import { plateSeen } from './learn-plate.ts';
+import { type PowderIn, plateSeen } from './learn-plate.ts';
 import { recordedRecipe } from './recipes-here.ts';
 
 export interface BatchTaught {
@@ -44,9 +44,9 @@ export async function learnRecords(ctx: Context, db: Db | Tx = ctx.db): Promise<
     loadActs(db, place.id, { kinds: ['fill', 'correct'] }),
     loadBatches(db, place.id),
     readingsOf(db, place.id, {}),
-    loadLots(db, place.id, { kinds: ['fruit'], emptied: true }),
+    loadLots(db, place.id, { kinds: ['fruit', 'frozen'], emptied: true }),
   ]);
-  const powders = await powderInPans(ctx, db);
+  const inPans = await powderInPans(ctx, db);
   const since = lastForgotten(acts);
   const wrong = new Set(acts.flatMap((a) => (a.corrects ? [a.corrects] : [])));
   const fills = acts.filter((a) => a.kind === 'fill' && !wrong.has(a.id));
@@ -58,6 +58,7 @@ export async function learnRecords(ctx: Context, db: Db | Tx = ctx.db): Promise<
     batches: own.map((b) => {
       const logged = readings.filter((r) => r.batchId === b.id);
       const fill = fills.find((a) => a.payload.code === b.code);
+      const powders = inPans.get(panLotId(b.id)) ?? [];
       return {
         code: b.code,
         kitchenId: b.kitchenId,
@@ -67,24 +68,25 @@ export async function learnRecords(ctx: Context, db: Db | Tx = ctx.db): Promise<
         ),
         loss: fill ? lossOf(fill) : null,
         inversion: inversionOf(b, sheetOf(b), logged),
-        plate: plateSeen(b, recordedRecipe(place, b.recipeId), sheetOf(b), logged, lots),
-        powderLot: powders.get(panLotId(b.id)) ?? null,
+        plate: plateSeen(b, recordedRecipe(place, b.recipeId), sheetOf(b), { logged, lots, powders }),
+        powderLot: powders[0]?.code ?? null,
       };
     }),
   };
 }
 
-/** For each pan that drew apple powder, the code of the lot most of it came from. */
-async function powderInPans(ctx: Context, db: Db | Tx): Promise<Map<string, string>> {
+/** For each pan that drew apple powder, the lots it came from with their grams, the most first. */
+async function powderInPans(ctx: Context, db: Db | Tx): Promise<Map<string, PowderIn[]>> {
   const lots = await loadLots(db, ctx.place.id, { kinds: ['set-aside'], item: 'apple-powder', emptied: true });
   const code = new Map(lots.map((l) => [l.id, l.code]));
-  const most = new Map<string, { code: string; grams: number }>();
+  const pans = new Map<string, PowderIn[]>();
   for (const { from, to, qty } of await movementsOf(db, ctx.place.id, [...code.keys()])) {
-    if (!isLot(from) || !isLot(to)) continue;
-    const drawn = code.get(from.lot);
-    if (drawn && qty > (most.get(to.lot)?.grams ?? 0)) most.set(to.lot, { code: drawn, grams: qty });
+    const drawn = isLot(from) ? code.get(from.lot) : undefined;
+    if (!drawn || !isLot(to)) continue;
+    pans.set(to.lot, [...(pans.get(to.lot) ?? []), { code: drawn, grams: qty }]);
   }
-  return new Map([...most].map(([pan, m]) => [pan, m.code]));
+  for (const powders of pans.values()) powders.sort((a, b) => b.grams - a.grams);
+  return pans;
 }
 
 const lastForgotten = (acts: readonly StoredAct[]): string | null =>

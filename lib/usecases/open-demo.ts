@@ -1,7 +1,7 @@
 /** The demo place: opened at a day, moved forward by playing its season on, or begun again. */
 import { demoId, seasonActId } from '#lib/demo/demo-ids.ts';
 import { playOpening } from '#lib/demo/play-opening.ts';
-import { playSeason } from '#lib/demo/play-season.ts';
+import { LONGEST_WAIT, playSeason } from '#lib/demo/play-season.ts';
 import type { SeasonState } from '#lib/demo/season-state.ts';
 import { DEMO_CROPS, ROWS, TREES, WRENLATCH } from '#lib/demo/wrenlatch.ts';
 import { emptyBook } from '#lib/ledger/book.ts';
@@ -11,7 +11,7 @@ import type { Db, Tx } from '#lib/store/database/open-database.ts';
 import { loadLots, piecesOf, writeEntries } from '#lib/store/ledger-store.ts';
 import type { Planting } from '#lib/store/place.ts';
 import { createPlace, lockPlace, type NewPlace, removePlace, setPlaceDay } from '#lib/store/place-store.ts';
-import { type PlainDate, plainDate } from '#lib/units/plain-date.ts';
+import { addDays, type PlainDate, plainDate } from '#lib/units/plain-date.ts';
 import { DEMO_MORNING } from './context.ts';
 
 export const DEMO_PLACE = 'wrenlatch';
@@ -86,7 +86,7 @@ async function loadState(tx: Tx, from: PlainDate): Promise<SeasonState> {
   const codeOf = new Map(DEMO_CROPS.map((c) => [demoId(DEMO_PLACE, 'crop', c.code), c.code]));
   for (const act of await loadActs(tx, DEMO_PLACE, { kinds: ['harvest'], from }))
     if (!act.id.startsWith(own)) state.personsPicks.add(`${act.day} ${codeOf.get(String(act.payload.cropId)) ?? ''}`);
-  for (const b of await loadBatches(tx, DEMO_PLACE, { since: from }))
+  for (const b of await loadBatches(tx, DEMO_PLACE, { since: addDays(from, -LONGEST_WAIT) }))
     if (b.formulaVersion !== 'season') state.personsBatches.add(`${b.day} ${b.recipeId}`);
   return state;
 }

@@ -2,14 +2,15 @@
  * What can be cooked of a stopped freezer before it thaws: whole batches, what the shelf lacks most first, within the lids, jars,
  * sugar, free burners and the hours there are. Reckoned for the kitchen's first jam pan; hours are the book's estimates.
  */
+
 import { batchSheet } from '#lib/batch/batch-sheet.ts';
-import type { HeldLot } from '#lib/ledger/lot.ts';
+import { inStockUnit, STOCK_OF_DOSE } from '#lib/batch/dose-stock.ts';
+import { byWeightG, type HeldLot } from '#lib/ledger/lot.ts';
 import type { DoseItem } from '#lib/reference/recipes/dose-items.ts';
 import type { Recipe, RecipeKind } from '#lib/reference/recipes/recipe.ts';
 import { type Kitchen, mainKitchen } from '#lib/store/place.ts';
 import { benchQuestion, jarKindFor, panFor } from './bench-question.ts';
 import type { Context } from './context.ts';
-import { inStockUnit, STOCK_OF_DOSE } from './draft-batch.ts';
 import { recipesHere } from './recipes-here.ts';
 
 export interface RescueFruit {
@@ -57,13 +58,13 @@ export interface TonightPlan {
 /** Boiled anyway, so fruit that was frozen does; what most households make first. Common practice. */
 const KINDS: readonly RecipeKind[] = ['jam', 'jelly', 'conserve', 'preserve', 'butter', 'sauce', 'syrup'];
 /** Learnt figures are left out: the evening is reckoned by the book. */
-const NOTHING_LEARNT = { evapGPerMin: null, lossG: null, powderSugarPerG: null };
+const NOTHING_LEARNT = { evapGPerMin: null, lossG: null, homePectin: [] };
 
 /** Supplies by item, empties by jar kind, and the burners nothing stands on. */
 export function meansOf(ctx: Context, held: readonly HeldLot[], busy: number, hours: number | null): Means {
   const stock = new Map<string, number>();
   for (const l of held.filter((x) => ['supply', 'lids', 'empties', 'set-aside'].includes(x.kind) && !x.hold && x.item))
-    stock.set(l.item as string, (stock.get(l.item as string) ?? 0) + l.onHand);
+    stock.set(l.item as string, (stock.get(l.item as string) ?? 0) + (byWeightG(l) ?? l.onHand));
   const all = mainKitchen(ctx.place)?.burners.length ?? 0;
   return { stock, burners: { free: Math.max(0, all - busy), all }, hours };
 }

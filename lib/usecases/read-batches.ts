@@ -1,5 +1,6 @@
 /** Batches on the go and lately made, and one batch with all that belongs to it. */
-import type { BatchRecord, ReadingRecord } from '#lib/ledger/batch-record.ts';
+import { meantToSet } from '#lib/batch/set-of-batch.ts';
+import { type BatchRecord, JAR_SET, type ReadingRecord } from '#lib/ledger/batch-record.ts';
 import type { HeldLot } from '#lib/ledger/lot.ts';
 import { batchOfCode, loadBatches, readingsOf } from '#lib/store/batch-store.ts';
 import { loadLots } from '#lib/store/ledger-store.ts';
@@ -13,6 +14,7 @@ import { heldByHighPh, waitsForPh } from './ph-hold.ts';
 import { PH_STATES } from './ph-log.ts';
 import { suggestAddress } from './read-pantry.ts';
 import { recipeHere } from './recipes-here.ts';
+import { SET_HOURS, SET_WORDS } from './report-set.ts';
 import { type LabelledFigure, shownWith } from './shown-figure.ts';
 
 export interface BatchCard {
@@ -86,6 +88,8 @@ export interface BatchView {
   hoursOut: number | null;
   sealState: 'early' | 'due' | 'red' | 'locked' | null;
   address: { suggested: string; addresses: string[] } | null;
+  /** Whether and how the cold jars set; null where nothing has to set or it is too soon. */
+  set: { said: string | null } | null;
   /** Other filled batches that could share the load. */
   sharing: BatchCard[];
   kitchen: string;
@@ -122,11 +126,20 @@ export async function readBatch(ctx: Context, code: string): Promise<BatchView |
     hoursOut,
     sealState: batch.state === 'cooling' && hoursOut !== null ? sealStateOf(hoursOut) : null,
     address: batch.state === 'cooling' && first ? await suggestAddress(ctx, first) : null,
+    set: own ? setOf(ctx, batch, readings) : null,
     sharing: filled
       .filter((b) => b.code !== batch.code)
       .map(({ code: c, label, state, day }) => ({ code: c, label, state, day })),
     kitchen: ctx.place.kitchens.find((k) => k.id === batch.kitchenId)?.label ?? '',
   };
+}
+
+function setOf(ctx: Context, batch: BatchRecord, readings: ReadingRecord[]): BatchView['set'] {
+  const recipe = recipeHere(ctx.place, batch.recipeId);
+  const hours = batch.filledAt ? (ctx.now.getTime() - Date.parse(batch.filledAt)) / 3_600_000 : 0;
+  if (!recipe || !meantToSet(recipe) || hours < SET_HOURS.untouched) return null;
+  const last = readings.findLast((r) => r.kind === 'set-test' && r.instrument === JAR_SET);
+  return { said: last ? (SET_WORDS[last.value / 100] ?? null) : null };
 }
 
 function phOf(ctx: Context, batch: BatchRecord, jars: HeldLot[], readings: ReadingRecord[]): PhView {

@@ -2,14 +2,31 @@
 import type { HeldLot } from '#lib/ledger/lot.ts';
 import { CONDITIONING, pasteuriseAfter } from '#lib/reference/dried-storage.ts';
 import { setAsideMaterial } from '#lib/reference/set-aside-materials.ts';
+import type { Clot } from '#lib/science/clot-test.ts';
+import { CLOT_POWDER_G } from '#lib/science/learn-powder.ts';
+import { stockCarries } from '#lib/science/stock-carries.ts';
 import { loadLots, lotOfCode } from '#lib/store/ledger-store.ts';
+import { counted } from '#lib/units/format.ts';
 import { daysBetween, type PlainDate, shortDate } from '#lib/units/plain-date.ts';
 import type { Context } from './context.ts';
 import { type Drying, type DryingDetails, dryingDetails, dryingOf } from './drying-of.ts';
 import { type DryingShown, dryingsOf, roomAsked, stopsAt } from './drying-ways.ts';
+import { learnRecords } from './learn-records.ts';
 import { localClock } from './local-clock.ts';
 import { conditioningOf } from './set-aside-acts.ts';
 import { type WayShown, waysOf } from './set-aside-ways.ts';
+import {
+  clotOf,
+  type LotStrength,
+  POWDER_RANGE,
+  powderStrengthsOf,
+  rangeOf,
+  type StrengthTest,
+  stockWord,
+  testsOf,
+  UNTRIED,
+} from './strength-of-lots.ts';
+import { isTestable } from './strength-tests.ts';
 
 export type SetAsideState = 'fresh' | 'drying' | 'conditioning' | 'dry' | 'frozen' | 'unknown';
 
@@ -35,9 +52,11 @@ export interface SetAsideView {
 }
 
 export async function readSetAsides(ctx: Context): Promise<SetAsideView> {
-  const lots = await loadLots(ctx.db, ctx.place.id, { kinds: ['set-aside'] });
+  const all = await loadLots(ctx.db, ctx.place.id, { kinds: ['set-aside'], emptied: true });
+  const strengths = powderStrengthsOf((await learnRecords(ctx)).batches, all);
+  const lots = all.filter((l) => l.onHand > 0);
   return {
-    lots: lots.map((l) => rowOf(ctx, l)),
+    lots: lots.map((l) => rowOf(ctx, l, strengths)),
     powderG: lots
       .filter((l) => l.item === 'apple-powder' && l.details.state === 'dry')
       .reduce((g, l) => g + l.onHand, 0),
@@ -46,7 +65,9 @@ export async function readSetAsides(ctx: Context): Promise<SetAsideView> {
 
 const STATES: readonly SetAsideState[] = ['fresh', 'drying', 'conditioning', 'dry', 'frozen'];
 
-function rowOf(ctx: Context, l: HeldLot): SetAsideRow {
+type Strengths = ReadonlyMap<string, LotStrength>;
+
+function rowOf(ctx: Context, l: HeldLot, strengths: Strengths): SetAsideRow {
   const state = STATES.find((s) => s === l.details.state) ?? 'unknown';
   return {
     code: l.code,
@@ -57,11 +78,17 @@ function rowOf(ctx: Context, l: HeldLot): SetAsideRow {
     bestBefore: l.bestBefore,
     where: ctx.place.rooms.find((r) => r.id === l.roomId)?.label ?? 'no place given',
     state,
-    strength: typeof l.details.strength === 'string' ? l.details.strength : 'untested',
+    strength: wordOf(l, strengths),
     grade: l.grade,
     seedsOut: l.details.seedsOut === true,
     next: nextOf(ctx, l, state),
   };
+}
+
+/** Strength is asked of powder and stock; of rings and rind nobody asks. */
+function wordOf(l: HeldLot, strengths: Strengths): string {
+  if (l.item === 'pectin-stock') return stockWord(clotOf(l));
+  return strengths.get(l.code)?.word ?? 'untested';
 }
 
 function nextOf(ctx: Context, l: HeldLot, state: SetAsideState): string {
@@ -100,10 +127,25 @@ interface Clock {
   day: string;
 }
 
+export interface StrengthShown {
+  word: string;
+  /** g sugar a gram carries. */
+  perG: { low: number; typ: number; high: number };
+  /** "by the table, untested", "by 1 alcohol test", "learnt from …". */
+  basis: string;
+  batches: string[];
+  tests: string[];
+  /** Grams of powder the alcohol test takes to the cup; null for a stock, which is tested as it is. */
+  testG: number | null;
+  mayTest: boolean;
+}
+
 export interface SetAsidePage extends SetAsideRow {
   material: { id: string; name: string; seeds: boolean; rind: boolean } | null;
   drying: (Drying & { done: string }) | null;
   conditioning: { days: number; least: number; usual: number; shakenToday: boolean } | null;
+  /** What is known of its strength, and whether it can be tried now; null for what nothing is set with. */
+  known: StrengthShown | null;
   ways: WayShown[];
   /** For a fresh one: what each way of drying would take. */
   dryings: DryingShown[];
@@ -122,7 +164,9 @@ export async function readSetAside(
 ): Promise<SetAsidePage | null> {
   const lot = await lotOfCode(ctx.db, ctx.place.id, code);
   if (lot?.kind !== 'set-aside') return null;
-  const row = rowOf(ctx, lot);
+  const all = await loadLots(ctx.db, ctx.place.id, { kinds: ['set-aside'], emptied: true });
+  const strengths = powderStrengthsOf((await learnRecords(ctx)).batches, all);
+  const row = rowOf(ctx, lot, strengths);
   const material = typeof lot.details.material === 'string' ? setAsideMaterial(lot.details.material) : null;
   const drying = dryingOf(lot);
   const jar = conditioningOf(lot);
@@ -142,6 +186,7 @@ export async function readSetAside(
       usual: CONDITIONING.days,
       shakenToday: jar.shaken.includes(ctx.today),
     },
+    known: knownOf(lot, strengths),
     ways: fresh ? waysOf(lot) : [],
     dryings: fresh && food && material ? dryingsOf(material, lot.onHand, { dryerC, room }) : [],
     room,
@@ -157,4 +202,45 @@ export async function readSetAside(
 function driedIn(lot: HeldLot): 'dryer' | 'oven' | 'windowsill' {
   const way = (lot.details.drying as DryingDetails | undefined)?.way ?? 'dryer';
   return way === 'hung' ? 'windowsill' : way;
+}
+
+const CLOT_SHOWN: Readonly<Record<Clot, string>> = {
+  high: 'one lump',
+  medium: 'several lumps',
+  low: 'flakes or nothing',
+};
+const SET_SHOWN = ['ran', 'thickened', 'set'] as const;
+
+const testText = (t: StrengthTest): string =>
+  t.how === 'clot'
+    ? `${shortDate(t.day)}: alcohol test, ${CLOT_SHOWN[t.result]}`
+    : `${shortDate(t.day)}: cup trial, ${t.powderG} g to ${t.sugarG} g of sugar ${SET_SHOWN[t.set]}`;
+
+function knownOf(lot: HeldLot, strengths: Strengths): StrengthShown | null {
+  const tests = testsOf(lot);
+  const common = { word: wordOf(lot, strengths), tests: tests.map(testText), mayTest: isTestable(lot) };
+  if (lot.item === 'pectin-stock') {
+    const clot = clotOf(lot);
+    const basis = clot ? 'by its last alcohol test' : 'untested: taken as several lumps';
+    return { ...common, perG: stockCarries({ grams: 1, clot: clot ?? 'untested' }), basis, batches: [], testG: null };
+  }
+  if (lot.item !== 'apple-powder') return null;
+  const own = strengths.get(lot.code);
+  const perG = strengths.size === 1 ? POWDER_RANGE : rangeOf((own ?? (strengths.get(UNTRIED) as LotStrength)).learnt);
+  return {
+    ...common,
+    perG,
+    basis: basisOf(own, strengths.size > 1),
+    batches: own?.batches ?? [],
+    testG: CLOT_POWDER_G,
+  };
+}
+
+function basisOf(own: LotStrength | undefined, others: boolean): string {
+  if (!own) return others ? 'untested: by the table, moved by the other lots of the house' : 'untested: by the table';
+  const from = [
+    ...(own.batches.length > 0 ? [counted(own.batches.length, 'batch', 'batches')] : []),
+    ...(own.tests.length > 0 ? [counted(own.tests.length, 'test')] : []),
+  ];
+  return `from ${from.join(' and ')} of this lot`;
 }

@@ -1,10 +1,11 @@
 /** The sheet page: what was typed into the address, worked out. */
 import { BATCH_LISTS, batchAskForm } from '#lib/forms/batch.ts';
 import { isRefusal, type Refusal } from '#lib/ledger/entry.ts';
+import { byWeightG, type HeldLot, packG } from '#lib/ledger/lot.ts';
 import { counted, kilograms } from '#lib/units/format.ts';
 import { batchAskOf } from './batch-ask-of-form.ts';
 import type { Context } from './context.ts';
-import { type Draft, draftBatch } from './draft-batch.ts';
+import { type Draft, draftBatch, fruitLabel } from './draft-batch.ts';
 import { type DraftView, draftView } from './draft-view.ts';
 
 type Typed = Record<string, string | string[] | undefined>;
@@ -19,7 +20,7 @@ export interface SheetView {
     draft: DraftView;
     typed: {
       recipe: string;
-      lots: { id: string; label: string; code: string; onHandKg: string; kg: string }[];
+      lots: { id: string; label: string; code: string; onHandKg: string; packs: string | null; kg: string }[];
       trim: string;
       brix: string;
       water: string;
@@ -31,6 +32,7 @@ export interface SheetView {
       addwater: string;
       pectin: string;
       acid: string;
+      stock: string;
     };
     /** The food whose colour the pictures take. */
     foodId: string;
@@ -41,7 +43,7 @@ export interface SheetView {
 }
 
 /** What may stay empty: left out when it cannot be worked with, so that the sheet stands and the typed text with it. */
-const OPTIONAL = ['trim', 'brix', 'water', 'batches', 'sugar', 'addwater', 'pectin', 'acid'] as const;
+const OPTIONAL = ['trim', 'brix', 'water', 'batches', 'sugar', 'addwater', 'pectin', 'acid', 'stock'] as const;
 
 export async function readSheet(ctx: Context, typed: Typed): Promise<SheetView | Refusal> {
   const told = await drafted(ctx, typed);
@@ -72,9 +74,10 @@ function sheetView(ctx: Context, typed: Typed, draft: Draft, problem: string | n
         recipe: draft.recipe.id,
         lots: draft.lots.map(({ lot, grams }) => ({
           id: lot.id,
-          label: `${lot.label}, ${lot.grade}`,
+          label: fruitLabel(lot),
           code: lot.code,
-          onHandKg: (lot.onHand / 1000).toFixed(3),
+          onHandKg: ((byWeightG(lot) ?? 0) / 1000).toFixed(3),
+          packs: packsOf(lot, grams),
           kg: (grams / 1000).toString(),
         })),
         trim: text('trim'),
@@ -88,6 +91,7 @@ function sheetView(ctx: Context, typed: Typed, draft: Draft, problem: string | n
         addwater: text('addwater'),
         pectin: text('pectin'),
         acid: text('acid'),
+        stock: text('stock'),
       },
       foodId: draft.lots[0]?.lot.foodId ?? '',
       pans: draft.kitchen.pans.filter((p) => p.maxFillPercent !== null).map((p) => ({ value: p.code, label: p.label })),
@@ -95,6 +99,15 @@ function sheetView(ctx: Context, typed: Typed, draft: Draft, problem: string | n
       jars: jarsFor(ctx, draft),
     },
   };
+}
+
+/** "2.6 packs of 500 g; 0.20 kg stays in the opened one". */
+function packsOf(lot: HeldLot, grams: number): string | null {
+  const each = packG(lot);
+  if (each === null || grams <= 0) return null;
+  const over = grams % each;
+  const packs = `${Math.round((grams / each) * 10) / 10} packs of ${each} g`;
+  return over === 0 ? packs : `${packs}; ${kilograms(each - over)} stays in the opened one`;
 }
 
 const answerOf = (v: DraftView): string =>

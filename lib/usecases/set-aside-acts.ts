@@ -141,7 +141,8 @@ export const weighDrying = (ctx: Context, input: WeighInput): Promise<Written<To
     const target = now?.targetG ?? grams;
     const kg = (g: number) => `${(g / 1000).toFixed(2)} kg`;
     const short = `${kg(grams - target)} of water still to go: target ${kg(target)}`;
-    if (!input.out || grams > target * NEAR_TARGET) {
+    const lightEnough = Math.max(target * NEAR_TARGET, now?.targetBand?.high ?? 0);
+    if (!input.out || grams > lightEnough) {
       const said =
         grams > target
           ? `${short}.${input.out ? ' It stays on the trays; conditioning does not start.' : ''}`
@@ -154,7 +155,7 @@ export const weighDrying = (ctx: Context, input: WeighInput): Promise<Written<To
     return {
       entry: changed(act, lot, { details, bestBefore: null }, movements),
       tell: {
-        said: `${kg(grams)} is in its jar, two thirds full. Shake it every day for ${CONDITIONING.days} days.`,
+        said: `${kg(grams)} is in its jar, two thirds full.${grams > target * NEAR_TARGET ? ` It is more than the ${kg(target)} reckoned, inside the band of its fresh moisture (${kg(now?.targetBand?.low ?? 0)} to ${kg(lightEnough)}): the drops on the glass will tell.` : ''} Shake it every day for ${CONDITIONING.days} days.`,
       },
     };
   });

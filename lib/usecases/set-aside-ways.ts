@@ -4,6 +4,7 @@ import { POWDER_STRENGTH } from '#lib/reference/pectin-sources.ts';
 import { setAsideMaterial } from '#lib/reference/set-aside-materials.ts';
 import { driedMass } from '#lib/science/drying-target.ts';
 import { mass } from '#lib/units/format.ts';
+import { driedBand } from './drying-of.ts';
 
 export interface WayShown {
   id: 'dry' | 'stock' | 'freeze' | 'hens' | 'compost';
@@ -24,6 +25,7 @@ export function waysOf(lot: HeldLot): WayShown[] {
   ];
   if (!food || !material) return away;
   const dryG = driedMass({ freshG: lot.onHand, w0: material.w0, wt: material.wt });
+  const band = driedBand(material, lot.onHand);
   const powder = POWDER_STRENGTH.find((r) => r.id === (material.rind ? 'lemon-peel-powder' : 'apple-powder'));
   const jars = (gPerG: number) => Math.floor((dryG * gPerG) / SUGAR_PER_HALF_PINT_G);
   const carries =
@@ -34,7 +36,7 @@ export function waysOf(lot: HeldLot): WayShown[] {
     {
       id: 'dry',
       title: 'Dry it',
-      gives: `About ${mass(dryG)} dry, from ${Math.round(100 * material.w0)} % to ${Math.round(100 * material.wt)} % water.${carries}`,
+      gives: `About ${mass(dryG)} dry (${mass(band.low)} to ${mass(band.high)}), from ${Math.round(100 * material.w0)} % to ${Math.round(100 * material.wt)} % water.${carries}`,
       food: true,
     },
     ...(material.wt < 0.1

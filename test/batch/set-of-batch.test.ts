@@ -17,7 +17,14 @@ describe('the set outlook of a batch', () => {
     assert.ok(ratio(setOf('damson-jam', 'damson', 'soft')) < ratio(setOf('damson-jam', 'damson')));
     const plain = ratio(setOf('sour-cherry-jam', 'cherry-sour'));
     const powder = ratio(setOf('sour-cherry-powder-jam', 'cherry-sour'));
-    const strong = ratio(setOf('sour-cherry-powder-jam', 'cherry-sour', 'perfect', { powderSugarPerG: 9 }));
+    const known = {
+      item: 'apple-powder',
+      code: 'S-1',
+      grams: 500,
+      word: 'learnt',
+      sugarPerG: { low: 8, typ: 9, high: 10 },
+    };
+    const strong = ratio(setOf('sour-cherry-powder-jam', 'cherry-sour', 'perfect', { homePectin: [known] }));
     assert.ok(plain < powder && powder < strong);
   });
   it('leaves bought pectin to its own printed amounts, and says nothing of what is not meant to set', () => {

@@ -81,6 +81,7 @@ describe('the steps of a batch', () => {
       panLossG: 0,
       trimG: null,
       keepTrim: false,
+      seedsOut: false,
       brownCore: false,
     });
     expect(fillForm.parse({ ...typed, trimG: '0', keepTrim: 'on' })).toMatchObject({ trimG: 0, keepTrim: true });

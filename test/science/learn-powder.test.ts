@@ -19,6 +19,34 @@ describe('the strength of a powder', () => {
     assert.ok(powderStrength(prior, [{ ...batch, plate: 0 }]).middle < plain);
   });
 
+  it('moves with its alcohol tests: a lump to the strong side, flakes to the weak, and each narrows it', () => {
+    const [none] = powderStrengths(prior, [[]]);
+    const of = (...clots: ('high' | 'medium' | 'low')[]) => powderStrengths(prior, [[]], [clots])[0];
+    const [lump, lumps, flakes] = [of('high'), of('medium'), of('low')];
+    assert.ok(none && lump && lumps && flakes);
+    assert.ok(lump.middle > none.middle && flakes.middle < none.middle, `${lump.middle} ${flakes.middle}`);
+    // The rule printed for juice puts several lumps of this extract at 5.0 g a gram.
+    assert.ok(Math.abs(lumps.middle - 5) < 0.4, `${lumps.middle}`);
+    for (const tested of [lump, lumps, flakes]) assert.ok(tested.high / tested.low < none.high / none.low);
+    assert.ok((of('high', 'high')?.middle ?? 0) > lump.middle);
+  });
+
+  it('holds the true strength in about four of five generated lots, tested by alcohol alone', () => {
+    const bandOf = (clot: 'high' | 'medium' | 'low') =>
+      powderStrengths(prior, [[]], [[clot]])[0] ?? { low: 0, high: 0 };
+    const bands = { high: bandOf('high'), medium: bandOf('medium'), low: bandOf('low') };
+    let inside = 0;
+    const runs = 1000;
+    for (let run = 0; run < runs; run++) {
+      const normal = normalDraws(run * 104_729 + 17);
+      const truth = drawn(normal());
+      const read = Math.log(truth) + 0.3 * normal();
+      const { low, high } = bands[read >= Math.log(5.7735) ? 'high' : read >= Math.log(4.0825) ? 'medium' : 'low'];
+      if (low <= truth && truth <= high) inside++;
+    }
+    assert.ok(Math.abs(inside / runs - 0.8) < 0.05, `covered ${inside / runs}`);
+  });
+
   it('holds the true strength in about four of five generated households', () => {
     let inside = 0;
     let narrower = 0;

@@ -34,7 +34,8 @@ describe('pectin brought', () => {
     const strong = pectinSupply([{ kind: 'tested juice', grams: 1000, clot: 'high' }]);
     const weak = pectinSupply([{ kind: 'tested juice', grams: 1000, clot: 'low' }]);
     assert.ok(strong.eq150G > 4 * weak.eq150G);
-    const learnt = pectinSupply([{ kind: 'powder', powderId: 'apple-powder', grams: 100, learntSugarPerG: 7.5 }]);
+    const known = { low: 6.5, typ: 7.5, high: 8.5 };
+    const learnt = pectinSupply([{ kind: 'powder', powderId: 'apple-powder', grams: 100, sugarPerG: known }]);
     assert.equal(learnt.eq150G, 5);
     assert.ok(learnt.relSd < pectinSupply([{ kind: 'powder', powderId: 'apple-powder', grams: 100 }]).relSd);
   });

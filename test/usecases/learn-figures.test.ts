@@ -14,12 +14,14 @@ import { demoAt, demoOn, doneOf } from '#test/support/demo-database.ts';
 import { CODES, damsonAsk, filled, filling, lit, weighedIn } from './damson-day.ts';
 
 const open = demoOn('2025-09-12');
-const NOTHING = { evapGPerMin: null, lossG: null, powderSugarPerG: null };
+const NOTHING = { evapGPerMin: null, lossG: null, powder: null };
 
 async function figures(ctx: Context) {
   const kitchen = mainKitchen(ctx.place);
   if (!kitchen) throw new Error('no kitchen');
-  return learntFigures(ctx, kitchen, kitchen.pans.find((p) => p.maxFillPercent !== null) ?? null);
+  const pan = kitchen.pans.find((p) => p.maxFillPercent !== null) ?? null;
+  const { homePectin, ...own } = await learntFigures(ctx, kitchen, pan);
+  return { ...own, powder: homePectin.find((l) => l.item === 'apple-powder')?.sugarPerG ?? null };
 }
 const row = async (ctx: Context, id: string) => (await readLearnt(ctx)).rows.find((r) => r.id.startsWith(id));
 const log = async (
@@ -172,9 +174,10 @@ describe('what own batches teach', () => {
       draws: [{ lotId: fruit.id, grams: 1400 }],
       trimG: 100,
       brix: null,
+      softSet: 'accept',
     });
     const { codes } = doneOf(await startBatches(ctx, 'start-cherries', ask));
-    expect((await figures(ctx)).powderSugarPerG).toBeNull();
+    expect((await figures(ctx)).powder).toBeNull();
     doneOf(await logReading(ctx, { id: 'runs', code: codes[0] as string, kind: 'set-test', value: 2 }));
     const own = await row(ctx, 'apple-powder-S-24275-APC-1');
     const untried = (await readLearnt(ctx)).rows.find((r) => r.id === 'apple-powder');
@@ -182,7 +185,7 @@ describe('what own batches teach', () => {
     expect(own?.before.middle).toBeCloseTo(5.5, 1);
     expect(own?.learnt.middle).toBeGreaterThan(untried?.learnt.middle ?? Number.NaN);
     expect(untried?.learnt.middle).toBeGreaterThan(own?.before.middle ?? Number.NaN);
-    expect((await figures(ctx)).powderSugarPerG).toBe(own?.learnt.middle);
+    expect((await figures(ctx)).powder?.typ).toBe(own?.learnt.middle);
     // The next lot in line has no batch of its own: it starts from what this one showed.
     await db.lot.update({ where: { id: powder?.id ?? '' }, data: { onHand: 0 } });
     await db.lot.create({
@@ -195,6 +198,6 @@ describe('what own batches teach', () => {
         onHand: 500,
       },
     });
-    expect((await figures(ctx)).powderSugarPerG).toBe(untried?.learnt.middle);
+    expect((await figures(ctx)).powder?.typ).toBe(untried?.learnt.middle);
   });
 });

@@ -9,6 +9,7 @@ import {
   processForm,
   readingForm,
   sealForm,
+  setForm,
   startForm,
 } from '#lib/forms/batch.ts';
 import { parseForm } from '#lib/forms/parse-form.ts';
@@ -17,6 +18,7 @@ import { batchAskOf } from '#lib/usecases/batch-ask-of-form.ts';
 import { checkSeals, fillBatch, logReading, processLoad, type Told } from '#lib/usecases/batch-flow.ts';
 import type { Context } from '#lib/usecases/context.ts';
 import { logPh } from '#lib/usecases/ph-log.ts';
+import { reportSet } from '#lib/usecases/report-set.ts';
 import { startBatches } from '#lib/usecases/start-batches.ts';
 import { placeContext } from '../../place-context.ts';
 
@@ -39,6 +41,7 @@ export const read = async (data: FormData): Promise<void> => act(readingForm, da
 export const fill = async (data: FormData): Promise<void> => act(fillForm, data, fillBatch);
 export const process = async (data: FormData): Promise<void> => act(processForm, data, processLoad, ['codes']);
 export const seal = async (data: FormData): Promise<void> => act(sealForm, data, checkSeals);
+export const set = async (data: FormData): Promise<void> => act(setForm, data, reportSet);
 
 /** A void reading is written down and shown as not taken: what to do stands in it. */
 export const readPh = async (data: FormData): Promise<void> =>

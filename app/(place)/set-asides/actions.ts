@@ -1,5 +1,7 @@
 'use server';
 import {
+  clotForm,
+  cupForm,
   cutForm,
   dryForm,
   moveForm,
@@ -18,6 +20,7 @@ import {
   weighDrying,
 } from '#lib/usecases/set-aside-acts.ts';
 import { cutForDrying, pressFruit } from '#lib/usecases/set-aside-makes.ts';
+import { testByAlcohol, tryByCup } from '#lib/usecases/strength-tests.ts';
 import { runAct, saying } from '../../run-act.ts';
 
 export const dry = async (data: FormData): Promise<void> =>
@@ -30,6 +33,10 @@ export const shake = async (data: FormData): Promise<void> =>
   runAct(data, { form: shakeForm, run: shakeJar, back: pathOf(data) });
 export const ready = async (data: FormData): Promise<void> =>
   runAct(data, { form: readyForm, run: endConditioning, back: pathOf(data) });
+export const clot = async (data: FormData): Promise<void> =>
+  runAct(data, { form: clotForm, run: testByAlcohol, back: pathOf(data) });
+export const cup = async (data: FormData): Promise<void> =>
+  runAct(data, { form: cupForm, run: tryByCup, back: pathOf(data) });
 export const way = async (data: FormData): Promise<void> =>
   runAct(data, { form: wayForm, run: takeWayOut, back: pathOf(data) });
 export const press = async (data: FormData): Promise<void> =>

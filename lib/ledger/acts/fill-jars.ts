@@ -5,7 +5,7 @@
 
 import type { PlainDate } from '#lib/units/plain-date.ts';
 import { type Act, childId, type Entry, type Refusal } from '../entry.ts';
-import { type Lot, newLot } from '../lot.ts';
+import { type Grade, type Lot, newLot } from '../lot.ts';
 import { type Movement, moveGrams, movePieces, type Sink } from '../movement.ts';
 import { jarLotId, panLotId } from './start-batch.ts';
 
@@ -17,6 +17,8 @@ export interface Filling {
   jars: { kind: string; unit: 'jar' | 'pack'; count: number; netGEach: number }[];
   lotKind: 'jars' | 'frozen' | 'dried' | 'cold-jars';
   foodId: string | null;
+  /** Of fruit packed as it is: the worst of what went in. */
+  grade?: Grade | null;
   partialG: number;
   partialUseBy: PlainDate | null;
   losses: Partial<Record<Extract<Sink, 'trim' | 'skimmings' | 'pan-loss' | 'compost'>, number>>;
@@ -91,6 +93,7 @@ const jarLot = (f: Filling, kind: string, unit: 'jar' | 'pack'): Lot => {
     label: f.batch.label,
     unit,
     item: kind,
+    grade: f.grade ?? null,
     roomId: f.roomId,
     bestBefore: f.bestBefore,
     process: f.process,

@@ -196,3 +196,9 @@ export const DOSE_ITEMS = {
 export type DoseItem = keyof typeof DOSE_ITEMS;
 
 export const doseItem = (item: DoseItem): DoseItemRow => DOSE_ITEMS[item];
+
+/** Pectin from the household's own trim. */
+export const HOME_PECTIN = ['apple-powder', 'citrus-powder', 'pectin-stock'] as const satisfies readonly DoseItem[];
+export type HomePectinItem = (typeof HOME_PECTIN)[number];
+export const isHomePectin = (item: DoseItem): item is HomePectinItem =>
+  (HOME_PECTIN as readonly DoseItem[]).includes(item);

@@ -9,7 +9,7 @@ import { LinkButton } from '#components/link-button.tsx';
 import { Problem } from '#components/problem.tsx';
 import { readBatch } from '#lib/usecases/read-batches.ts';
 import { placeContext } from '../../../place-context.ts';
-import { fill, process, read, readPh, seal } from '../actions.ts';
+import { fill, process, read, readPh, seal, set } from '../actions.ts';
 
 export const metadata: Metadata = { title: 'Batch' };
 
@@ -31,8 +31,8 @@ export default async function BatchPage({
       {said ? <p role="status">{said}</p> : null}
       <BatchCardView
         view={view}
-        actions={{ read, fill, process, seal, readPh }}
-        ids={Array.from({ length: 5 }, () => randomUUID())}
+        actions={{ read, fill, process, seal, readPh, set }}
+        ids={Array.from({ length: 6 }, () => randomUUID())}
         renderedAt={Date.now()}
       />
       <ButtonRow>

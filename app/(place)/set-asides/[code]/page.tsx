@@ -4,10 +4,11 @@ import { notFound } from 'next/navigation';
 import { AnswerHeading } from '#components/answer-heading.tsx';
 import { Problem } from '#components/problem.tsx';
 import { SetAsideCard } from '#components/set-aside-card.tsx';
+import { SetAsideStrength } from '#components/set-aside-strength.tsx';
 import { mass } from '#lib/units/format.ts';
 import { readSetAside } from '#lib/usecases/read-set-asides.ts';
 import { placeContext } from '../../../place-context.ts';
-import { dry, move, ready, shake, way, weigh } from '../actions.ts';
+import { clot, cup, dry, move, ready, shake, way, weigh } from '../actions.ts';
 
 export const metadata: Metadata = { title: 'Set-aside' };
 
@@ -35,6 +36,14 @@ export default async function SetAsidePage({
         actions={{ dry, move, weigh, shake, ready, way }}
         ids={Array.from({ length: 6 }, () => randomUUID())}
       />
+      {view.known ? (
+        <SetAsideStrength
+          code={view.code}
+          known={view.known}
+          actions={{ clot, cup }}
+          ids={[randomUUID(), randomUUID()]}
+        />
+      ) : null}
       <p>
         <a href="/set-asides">All set-asides</a>
       </p>

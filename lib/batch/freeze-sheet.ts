@@ -1,12 +1,26 @@
 /** From the sheet on the screen to the figures the batch keeps. */
-import type { Figure, Labelled } from '#lib/batch/figure.ts';
-import { labelledDose } from '#lib/batch/household.ts';
-import { instructions } from '#lib/batch/instructions.ts';
-import type { Draft } from './draft-batch.ts';
+import type { Recipe } from '#lib/reference/recipes/recipe.ts';
+import type { BatchQuestion } from './batch-question.ts';
+import type { BatchSheet } from './batch-sheet.ts';
+import type { Figure, Labelled } from './figure.ts';
 import type { FrozenSheet } from './frozen-sheet.ts';
+import { labelledDose } from './household.ts';
+import { instructions } from './instructions.ts';
+
+/** Named in each batch, so that a corrected formula never rewrites a jar that stands. */
+export const FORMULA_VERSION = '1';
+
+export interface ToFreeze {
+  recipe: Recipe;
+  sheet: BatchSheet;
+  question: BatchQuestion;
+  jarKind: { code: string; label: string } | null;
+  /** Grams as weighed from each lot. */
+  lots: readonly { grams: number }[];
+}
 
 /** Batch `i` of a draft. Packs without a pan have their jars shared out over the one record. */
-export function frozenSheet(draft: Draft, i: number): FrozenSheet {
+export function frozenSheet(draft: ToFreeze, i: number): FrozenSheet {
   const { sheet } = draft;
   const pan = sheet.pans[i];
   const n = Math.max(1, sheet.pans.length);
@@ -46,7 +60,7 @@ export function frozenSheet(draft: Draft, i: number): FrozenSheet {
   };
 }
 
-function figuresOf({ sheet, jarKind }: Draft, i: number): Labelled[] {
+function figuresOf({ sheet, jarKind }: ToFreeze, i: number): Labelled[] {
   const pan = sheet.pans[i];
   const packs = sheet.packs?.ok ? sheet.packs : null;
   const some = (label: string, f: Figure | null | undefined) => (f ? [{ label, figure: f }] : []);
