@@ -21,10 +21,12 @@ export async function runAct<T, D extends { said?: string }>(data: FormData, sen
   const context = await placeContext();
   const parsed = parseForm(sent.form, data, sent.lists);
   if (!parsed.ok)
-    redirect(withQuery(sent.back, refusedQuery(Object.values(parsed.state.fields).flat().join('; '), data)));
+    redirect(
+      withQuery(sent.back, refusedQuery(Object.values(parsed.state.fields).flat().join('; '), data, sent.lists)),
+    );
   const told = await sent.run(context, parsed.value);
   revalidatePath('/', 'layout');
-  if ('refused' in told) redirect(withQuery(sent.back, refusedQuery(told.refused, data)));
+  if ('refused' in told) redirect(withQuery(sent.back, refusedQuery(told.refused, data, sent.lists)));
   redirect((await sent.next?.(told.done, parsed.value, context)) ?? saying(sent.back, told.done));
 }
 

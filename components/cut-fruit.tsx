@@ -17,25 +17,25 @@ export type CutFruitProps = {
   refused: string | null;
 };
 
-/** Apples peeled, cored and cut to rings for the dryer; the peel and core are a set-aside of their own. */
+/** Apples cut to rings, pears to slices, for drying; an apple’s peel and core are a set-aside of their own. */
 export function CutFruit({ fruit, typed, cut, id, refused }: CutFruitProps) {
   if (fruit.length === 0)
     return (
       <EmptyState
-        title="No apples are waiting."
-        first="Rings are cut from apples that were weighed in."
+        title="No apples or pears are waiting."
+        first="They are cut from what was weighed in."
         action={<LinkButton href="/harvest">Weigh in a picking</LinkButton>}
       />
     );
   return (
-    <Tray title="Rings for the dryer">
+    <Tray title="Rings and slices">
       {refused ? <Problem title="Not cut">{refused}</Problem> : null}
       <form action={cut} className={styles.form}>
         <input type="hidden" name="id" value={id} />
         <Field
           as="select"
           name="lot"
-          label="Apples"
+          label="Fruit"
           options={fruit.map((f) => ({
             value: f.id,
             label: `${f.label}, ${f.grade}, ${kilograms(f.grams)} (${f.code})`,
@@ -44,14 +44,21 @@ export function CutFruit({ fruit, typed, cut, id, refused }: CutFruitProps) {
         />
         <Field
           name="raw"
-          label="Apples, as weighed"
+          label="Fruit, as weighed"
           unit="kg"
           inputMode="decimal"
           required
           defaultValue={typed.raw ?? ''}
         />
-        <Field name="cut" label="Peeled rings" unit="kg" inputMode="decimal" required defaultValue={typed.cut ?? ''} />
-        <Tick name="keepPeel" label="Keep the peel and cores" on />
+        <Field
+          name="cut"
+          label="Rings or slices"
+          unit="kg"
+          inputMode="decimal"
+          required
+          defaultValue={typed.cut ?? ''}
+        />
+        <Tick name="keepPeel" label="Keep an apple’s peel and cores" on />
         <Button size="large">Cut</Button>
       </form>
     </Tray>

@@ -76,6 +76,7 @@ export function DryIt({ view: v, dry, id }: DryItProps) {
           label="Dried in"
           options={v.dryings.map((d) => ({ value: d.way, label: d.title }))}
         />
+        <Field name="partG" label="Only a part" hint="blank is all of it" unit="kg" inputMode="decimal" />
         <Field name="trays" label="Trays" inputMode="numeric" required defaultValue={String(v.traysAsked)} />
         <Field
           name="centiC"

@@ -6,6 +6,7 @@ import { DryingCurve } from './drying-curve.tsx';
 import { Field } from './field.tsx';
 import type { FormAction } from './form-action.ts';
 import styles from './set-aside-card.module.css';
+import { SweetenIt } from './sweeten-it.tsx';
 import { Tick } from './tick.tsx';
 import { Tray } from './tray.tsx';
 import { TrayTable } from './tray-table.tsx';
@@ -38,6 +39,7 @@ export type SetAsideCardProps = {
     traysAsked: number;
     dryerC: number;
     pasteurise: readonly string[];
+    mayPack: boolean;
   };
   actions: {
     dry: FormAction;
@@ -46,6 +48,10 @@ export type SetAsideCardProps = {
     shake: FormAction;
     ready: FormAction;
     way: FormAction;
+    sweeten: FormAction;
+    vinegar: FormAction;
+    strain: FormAction;
+    pack: FormAction;
   };
   ids: readonly string[];
 };
@@ -58,6 +64,18 @@ export function SetAsideCard(p: SetAsideCardProps) {
       {v.ways.length > 0 ? <WaysOut {...p} /> : null}
       {v.drying ? <OnTheTrays {...p} drying={v.drying} /> : null}
       {v.conditioning ? <InTheJar {...p} jar={v.conditioning} /> : null}
+      {v.state === 'working' ? (
+        <Tray title="Strain it">
+          <Caution title="Its acid is not known: for the table, never for canning or pickling." />
+          <form action={p.actions.strain} className={styles.form}>
+            <Hidden id={p.ids[0]} code={v.code} />
+            <Field name="packs" label="Bottles" inputMode="numeric" required defaultValue="1" />
+            <Field name="gramsEach" label="In each" unit="g" inputMode="numeric" required />
+            <Button>Strained and bottled</Button>
+          </form>
+        </Tray>
+      ) : null}
+      {v.mayPack ? <PackIt {...p} /> : null}
       <p>
         Grade {v.grade ?? 'not said'}: the worst of what went into it.{' '}
         <a href={`/trace/${v.code}`}>Where it comes from and where it went</a>
@@ -73,6 +91,11 @@ const Hidden = ({ id, code }: { id: string | undefined; code: string }) => (
   </>
 );
 
+/** Blank is all of it. */
+const PartOf = ({ amount }: { amount: number }) => (
+  <Field name="partG" label="Only a part" hint={`of ${mass(amount)}; the rest stays`} unit="kg" inputMode="decimal" />
+);
+
 function WaysOut({ view: v, actions, ids }: SetAsideCardProps) {
   return (
     <TrayTable columns="equal">
@@ -81,10 +104,21 @@ function WaysOut({ view: v, actions, ids }: SetAsideCardProps) {
           <p>{w.gives}</p>
           {w.id === 'dry' ? (
             <DryIt view={v} dry={actions.dry} id={ids[i]} />
+          ) : w.id === 'candy' || w.id === 'peel-sugar' ? (
+            <SweetenIt way={w} code={v.code} action={actions.sweeten} id={ids[i]} />
+          ) : w.id === 'vinegar' ? (
+            <form action={actions.vinegar} className={styles.form}>
+              <Hidden id={ids[i]} code={v.code} />
+              <PartOf amount={v.amount} />
+              <Field name="waterG" label="Water" unit="kg" inputMode="decimal" required />
+              <Field name="sugarG" label="Sugar" unit="kg" inputMode="decimal" />
+              <Button kind="quiet">Set it up</Button>
+            </form>
           ) : (
             <form action={actions.way} className={styles.form}>
               <Hidden id={ids[i]} code={v.code} />
               <input type="hidden" name="way" value={w.id} />
+              <PartOf amount={v.amount} />
               {w.id === 'stock' ? (
                 <>
                   <Caution title="A boiling pot of pulp spits: long spoon, lid ajar." />
@@ -165,6 +199,31 @@ function OnTheTrays({
           </form>
         </Tray>
       ) : null}
+    </TrayTable>
+  );
+}
+
+function PackIt({ view: v, actions, ids }: SetAsideCardProps) {
+  return (
+    <TrayTable columns="equal">
+      <Tray title="Pack it for the pantry">
+        <form action={actions.pack} className={styles.form}>
+          <Hidden id={ids[0]} code={v.code} />
+          <Field name="packs" label="Packs" inputMode="numeric" required defaultValue="1" />
+          <Field
+            name="gramsEach"
+            label="Weight of each"
+            unit="g"
+            inputMode="numeric"
+            required
+            defaultValue={String(v.amount)}
+          />
+          <Button kind="quiet">Pack it</Button>
+        </form>
+        <p>
+          <a href="/set-asides/blend">Blend it with others</a>
+        </p>
+      </Tray>
     </TrayTable>
   );
 }

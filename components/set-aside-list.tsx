@@ -24,6 +24,7 @@ const GOING: readonly (readonly [state: string, title: string])[] = [
   ['fresh', 'Fresh: today'],
   ['drying', 'On the trays'],
   ['conditioning', 'In the conditioning jar'],
+  ['working', 'Turning to vinegar'],
 ];
 
 const amountOf = (l: Row): string => (l.unit === 'g' ? mass(l.amount) : `${l.amount} packs`);
@@ -90,7 +91,8 @@ export function SetAsideList({ lots }: SetAsideListProps) {
       <Tray title="Set more aside">
         <p>
           <LinkButton href="/set-asides/press">Press fruit</LinkButton>{' '}
-          <LinkButton href="/set-asides/dry">Cut fruit for the dryer</LinkButton>
+          <LinkButton href="/set-asides/dry">Fruit, herbs, zest to dry</LinkButton>{' '}
+          <LinkButton href="/set-asides/blend">Blend a tea</LinkButton>
         </p>
       </Tray>
       <p>

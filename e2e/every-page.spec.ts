@@ -14,6 +14,7 @@ const PAGES = [
   '/set-asides/press',
   '/set-asides/dry',
   '/set-asides/season',
+  '/set-asides/blend',
   '/pantry',
   '/pantry/apple-butter',
   '/pantry/fig-conserve',

@@ -58,10 +58,10 @@ test('rings taken out early go on drying, drops send them back, and their date b
   await freshDemoOn(page, '2025-10-05');
   await weighIn(page, /Apple \(dessert\)/, '11.4', false);
   await page.goto('/set-asides/dry');
-  const apples = page.getByLabel('Apples', { exact: true });
+  const apples = page.locator('form').filter({ hasText: 'Rings or slices' }).getByLabel('Fruit', { exact: true });
   await apples.selectOption({ label: (await apples.locator('option', { hasText: '10.00 kg' }).textContent()) ?? '' });
-  await page.getByLabel('Apples, as weighed').fill('9.1');
-  await page.getByLabel('Peeled rings').fill('7');
+  await page.getByLabel('Fruit, as weighed').fill('9.1');
+  await page.getByLabel('Rings or slices').fill('7');
   await page.getByRole('button', { name: 'Cut' }).click();
   await expect(said(page).first()).toContainText('7.00 kg of rings');
   await page

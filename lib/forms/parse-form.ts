@@ -36,8 +36,8 @@ export function parseForm<T>(schema: z.ZodType<T>, data: FormData, lists: readon
 }
 
 /** What a page's address carries back after a refusal: the reason, and the typed text so that nothing has to be typed twice. */
-export function refusedQuery(reason: string, data: FormData): string {
-  const typed = Object.entries(echo(formValues(data))).filter(([k]) => k !== 'id');
+export function refusedQuery(reason: string, data: FormData, lists: readonly string[] = []): string {
+  const typed = Object.entries(echo(formValues(data, lists))).filter(([k]) => k !== 'id');
   return new URLSearchParams([...typed, ['refused', reason]]).toString();
 }
 

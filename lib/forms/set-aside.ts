@@ -3,6 +3,8 @@ import { z } from 'zod';
 import { actId, count, massG, massKg, number, optional, temperature, tick, word } from './fields.ts';
 
 const on = { id: actId, code: word('the set-aside') };
+/** Only a part of the lot; blank is all of it. */
+const partG = optional(massKg({ what: 'the part', min: 0.001, max: 5000 }));
 
 const trays = count({ what: 'the trays', min: 1, max: 200 });
 const heat = temperature({ what: 'the dryer', min: 30, max: 90 });
@@ -10,6 +12,7 @@ const heat = temperature({ what: 'the dryer', min: 30, max: 90 });
 export const dryForm = z
   .object({
     ...on,
+    partG,
     way: z.enum(['dryer', 'oven', 'windowsill', 'hung'], { error: 'choose how it is dried' }).default('dryer'),
     trays,
     centiC: heat,
@@ -54,6 +57,7 @@ export const cupForm = z.object({
 });
 export const wayForm = z.object({
   ...on,
+  partG,
   way: z.enum(['freeze', 'hens', 'compost', 'stock'], { error: 'choose a way' }),
   waterG: optional(massKg({ what: 'the water', min: 0.05, max: 200 })),
   stockG: optional(massKg({ what: 'the stock', min: 0.05, max: 200 })),
@@ -83,3 +87,63 @@ export const cutForm = z
     keepPeel: tick,
   })
   .transform(({ id, lot, raw, cut, keepPeel }) => ({ id, lotId: lot, rawG: raw, cutG: cut, keepPeel }));
+
+const perPack = {
+  packs: count({ what: 'the packs', min: 1, max: 500 }),
+  gramsEach: massG({ what: 'a pack', min: 1, max: 5000 }),
+};
+
+/** Rind or zest in sugar: candied in syrup, or rubbed into it. */
+export const sweetForm = z.object({
+  ...on,
+  partG,
+  way: z.enum(['candy', 'peel-sugar'], { error: 'choose candied or in sugar' }),
+  sugarG: massKg({ what: 'the sugar', min: 0.01, max: 100 }),
+  waterG: optional(massKg({ what: 'the water', min: 0.01, max: 100 })),
+  waxed: tick,
+  ...perPack,
+});
+export const vinegarForm = z.object({
+  ...on,
+  partG,
+  waterG: massKg({ what: 'the water', min: 0.1, max: 200 }),
+  sugarG: optional(massKg({ what: 'the sugar', min: 0.01, max: 50 })),
+});
+export const strainForm = z.object({ ...on, ...perPack });
+export const zestForm = z
+  .object({
+    id: actId,
+    lot: word('the fruit', 200),
+    raw: massKg({ what: 'the fruit', min: 0.05, max: 500 }),
+    zest: massG({ what: 'the zest', min: 1, max: 20_000 }),
+  })
+  .transform(({ id, lot, raw, zest }) => ({ id, lotId: lot, rawG: raw, zestG: zest }));
+export const herbForm = z.object({
+  id: actId,
+  name: word('the herb', 40),
+  grams: massG({ what: 'the herb', min: 1, max: 50_000 }),
+});
+
+/** One lot into packs. */
+export const packForm = z
+  .object({ ...on, ...perPack })
+  .transform(({ code, ...f }) => ({ ...f, name: null, parts: [{ code, parts: 1 }] }));
+
+export const BLEND_LISTS = ['codes', 'parts'];
+const texts = z.array(z.string().max(120)).max(100).default([]);
+const part = number({ what: 'a part', min: 0, max: 100_000 });
+
+/** Several lots by weight, named; what was left blank does not go in. */
+export const blendForm = z
+  .object({ id: actId, name: word('the name on the label', 60), ...perPack, codes: texts, parts: texts })
+  .transform(({ codes, parts, ...f }, ctx) => ({
+    ...f,
+    parts: codes.flatMap((code, i) => {
+      const text = (parts[i] ?? '').trim();
+      if (text === '') return [];
+      const read = part.safeParse(text);
+      if (read.success) return [{ code, parts: read.data }];
+      ctx.addIssue({ code: 'custom', message: `${code}: ${read.error.issues[0]?.message ?? 'not a number'}` });
+      return [];
+    }),
+  }));

@@ -27,6 +27,8 @@ export function freeReceiptNumber(codes: Iterable<string>, day: PlainDate, what:
 }
 /** "S-25270-APC-1": a set-aside. */
 export const setAsideCode = (day: PlainDate, what: string, n: number): string => `S-${yearAndDay(day)}-${what}-${n}`;
+/** "D-25291-RNG-1": dried, in packs. */
+export const packCode = (day: PlainDate, what: string, n: number): string => `D-${yearAndDay(day)}-${what}-${n}`;
 
 /** Three letters for each food, for codes only. */
 export const FOOD_CODES: Readonly<Record<string, string>> = {

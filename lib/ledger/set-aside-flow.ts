@@ -31,6 +31,8 @@ const node = (id: string, label: string, column: number): MassNode => ({ id, lab
 const PANS = node('pans', 'off the pans', 0);
 const BOARD = node('board', 'press and board', 0);
 const WATER = node('water', 'water', 0);
+const SUGAR = node('sugar', 'sugar', 0);
+const GARDEN = node('garden', 'from the garden', 0);
 const BEFORE = node('before', 'there before', 0);
 const THROWN = node('thrown', 'not kept', 1);
 const USED = node('used', 'into batches', 3);
@@ -120,8 +122,10 @@ function between(net: Nets, m: Movement, from: Sums | undefined, to: Sums | unde
 function sourceOf(m: Movement, lots: Lots): MassNode {
   const kind = kindOf(m.from, lots);
   if (kind === 'batch') return PANS;
+  if (kind === 'supply') return SUGAR;
   if (kind !== undefined) return BOARD;
-  return isLot(m.from) || m.from.sink !== 'tap' ? BEFORE : WATER;
+  if (isLot(m.from)) return BEFORE;
+  return m.from.sink === 'tap' ? WATER : m.from.sink === 'harvest' ? GARDEN : BEFORE;
 }
 
 function leaves(net: Nets, m: Movement, from: Sums, lots: Lots): void {

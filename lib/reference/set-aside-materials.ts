@@ -1,7 +1,7 @@
 /**
  * What is set aside from a pan, a press or a board, and what it is dried to. Fresh moistures with their range: apple core and peel
  * 0.82 and home-press pomace 0.74 (0.66-0.80) from memory and estimate, orange rind 0.725 USDA SR26, peeled apple rings
- * 86.67 % USDA SR26. Targets: 8 % for milling and for peel (common practice, 5-8 %), 20 % for pliable fruit.
+ * 86.67 % USDA SR26; pear, zest and herbs as the dryer manuals that give their hours; quince the whole fruit's, USDA SR26. Targets: 8 % for milling and for peel (common practice, 5-8 %), 20 % for pliable fruit.
  */
 import type { IsothermFood } from './dried-storage.ts';
 import type { Cited } from './source.ts';
@@ -111,7 +111,83 @@ export const SET_ASIDE_MATERIALS = [
     source: 'USDA',
     status: 'verified',
   },
+  {
+    id: 'pear-slices',
+    name: 'Pear slices',
+    letters: 'PRS',
+    dryer: 'pear-slices',
+    w0: 0.84,
+    wt: 0.2,
+    driedName: 'Dried pear slices',
+    driedItem: 'dried-pear',
+    kgPerM2: [3, 5],
+    seeds: false,
+    rind: false,
+    cut: true,
+    isotherm: 'apple',
+    hangs: false,
+    source: 'UNOFFICIAL_PAGE',
+    status: 'secondary',
+  },
+  {
+    id: 'quince-peel-core',
+    name: 'Quince peel and core',
+    letters: 'QPC',
+    dryer: 'apple-peel-core',
+    w0: 0.838,
+    wt: 0.08,
+    driedName: 'Dried quince peel and core',
+    driedItem: 'quince-powder',
+    kgPerM2: [2, 3],
+    seeds: true,
+    rind: false,
+    cut: false,
+    isotherm: 'peel-core',
+    hangs: false,
+    source: 'USDA',
+    status: 'estimate',
+    note: 'water of the whole fruit, hours of apple peel',
+  },
+  {
+    id: 'citrus-zest',
+    name: 'Citrus zest',
+    letters: 'ZST',
+    dryer: 'citrus-zest',
+    w0: 0.74,
+    wt: 0.08,
+    driedName: 'Dried citrus zest',
+    driedItem: 'citrus-zest',
+    kgPerM2: [2, 3],
+    seeds: false,
+    rind: true,
+    cut: false,
+    isotherm: 'citrus-peel',
+    hangs: false,
+    source: 'UNOFFICIAL_PAGE',
+    status: 'secondary',
+  },
+  {
+    id: 'herb-leaf',
+    name: 'Leafy herb',
+    letters: 'HRB',
+    dryer: 'herb-leaf',
+    w0: 0.85,
+    wt: 0.08,
+    driedName: 'Dried herb',
+    driedItem: 'herb-dried',
+    kgPerM2: [0.5, 1],
+    seeds: false,
+    rind: false,
+    cut: true,
+    isotherm: 'herb',
+    hangs: true,
+    source: 'UNOFFICIAL_PAGE',
+    status: 'secondary',
+  },
 ] as const satisfies readonly SetAsideMaterial[];
+
+/** Zest by a fine grater, share of the fruit's weight: orange 3-5 %, lemon 4-6 %; estimate. Twice the most has pith in it. */
+export const ZEST_SHARE = { low: 0.03, high: 0.06, doubtful: 0.12, source: 'ESTIMATE', status: 'estimate' } as const;
 
 /** RangeError for a material that is not of the table. */
 export function setAsideMaterial(id: string): SetAsideMaterial {

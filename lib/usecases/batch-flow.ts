@@ -21,7 +21,7 @@ import type { Context } from './context.ts';
 import { sheetOf } from './frozen-sheet.ts';
 import { holdAtFilling, PROCESS_HOLD, withHold } from './ph-hold.ts';
 import { recordedRecipe } from './recipes-here.ts';
-import { freeSetAsideCode } from './set-aside-acts.ts';
+import { freeSetAsideCode } from './set-aside-step.ts';
 
 export interface Told {
   said: string;

@@ -84,7 +84,7 @@ function contentsOfLot(
     trees: [],
     samePan: [],
   };
-  if (!batch) return blank;
+  if (!batch) return { ...blank, ingredients: packedParts(lot) };
   const pan = panLotId(batch.id);
   const into = all.filter((m) => isLot(m.to) && m.to.lot === pan);
   const out = all.filter((m) => isLot(m.from) && m.from.lot === pan);
@@ -126,6 +126,12 @@ function contentsOfLot(
       (b) => b.id !== batch.id && b.day === batch.day && b.kitchenId === batch.kitchenId && b.panCode === batch.panCode,
     ),
   };
+}
+
+/** What was weighed into packs without a pan. */
+function packedParts(lot: HeldLot): Ingredient[] | null {
+  const parts = lot.details.contents as { name: string; grams: number }[] | undefined;
+  return parts ? descending([...parts.map((p) => weighed(p.name, p.grams)), ...notedParts(lot)]) : null;
 }
 
 const sum = (grams: readonly number[]): number => grams.reduce((a, b) => a + b, 0);

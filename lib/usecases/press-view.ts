@@ -1,6 +1,7 @@
 /** Pressing day: what so much fruit gives by the press, what a canner needs for its quarts, and what is refused. */
 
 import { type Figure, figure, input } from '#lib/batch/figure.ts';
+import type { HeldLot } from '#lib/ledger/lot.ts';
 import { fruitOf } from '#lib/reference/fruits.ts';
 import { jarSizeOf } from '#lib/reference/jar-sizes.ts';
 import { neverShelfFor } from '#lib/reference/never-shelf.ts';
@@ -14,13 +15,14 @@ import { feet, ML_PER_US_QUART } from '#lib/units/convert.ts';
 import { parseNumber } from '#lib/units/parse-number.ts';
 import { celsius } from '#lib/units/quantity.ts';
 import type { Context } from './context.ts';
-import { isApple, notForFood } from './set-aside-makes.ts';
+import { CITRUS, isApple, notForFood } from './set-aside-makes.ts';
 import { type LabelledFigure, shown } from './shown-figure.ts';
 
 export interface PressView {
   fruit: { id: string; code: string; label: string; grade: string; grams: number; refused: string | null }[];
-  /** Those of the fruit that may be cut to rings. */
+  /** Those of the fruit that may be cut to rings or slices, and those that have zest. */
   apples: PressView['fruit'];
+  citrus: PressView['fruit'];
   mayKeepPomace: boolean;
   /** For the kilograms asked for; null while none are. */
   expected: {
@@ -40,27 +42,34 @@ export async function readPress(
   ctx: Context,
   q: { lot?: string | undefined; kg?: string | undefined },
 ): Promise<PressView> {
-  const lots = (await loadLots(ctx.db, ctx.place.id, { kinds: ['fruit'] })).filter((l) => l.onHand >= 1000);
+  const held = await loadLots(ctx.db, ctx.place.id, { kinds: ['fruit'] });
+  const lots = held.filter((l) => l.onHand >= 1000);
   const chosen = lots.find((l) => l.id === q.lot);
   const typed = parseNumber(q.kg ?? '');
   const kg = typed.ok ? typed.value : 0;
-  const shown = lots.map((l) => ({
-    id: l.id,
-    code: l.code,
-    label: l.label,
-    grade: l.grade ?? '',
-    grams: l.onHand,
-    refused: notForFood([l]),
-  }));
+  const shown = lots.map(fruitShown);
   return {
     fruit: shown,
     apples: shown.filter((f, i) => f.refused === null && APPLES.includes(lots[i]?.foodId ?? '')),
+    citrus: held
+      .filter((l) => CITRUS.includes(l.foodId ?? ''))
+      .map(fruitShown)
+      .filter((f) => f.refused === null),
     mayKeepPomace: isApple(chosen?.foodId ?? null),
     expected: chosen?.foodId && kg > 0 && !notForFood([chosen]) ? pressed(ctx, chosen.foodId, kg) : null,
   };
 }
 
-const APPLES: readonly string[] = ['apple-dessert', 'apple-cooking'];
+const fruitShown = (l: HeldLot): PressView['fruit'][number] => ({
+  id: l.id,
+  code: l.code,
+  label: l.label,
+  grade: l.grade ?? '',
+  grams: l.onHand,
+  refused: notForFood([l]),
+});
+
+const APPLES: readonly string[] = ['apple-dessert', 'apple-cooking', 'pear'];
 
 /** Juice by the share of the fruit's weight, litres at the density of its usual Brix, pomace the rest but the loss. */
 export function pressed(ctx: Context, foodId: string, kg: number): NonNullable<PressView['expected']> {

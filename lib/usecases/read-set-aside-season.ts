@@ -63,9 +63,12 @@ const NOW: Readonly<Record<string, string>> = {
   'dried-apple': 'dried fruit',
 };
 
+const SWEET: Readonly<Record<string, string>> = { candied: 'candied', 'in sugar': 'in sugar', working: 'vinegar' };
+
 /** What a lot was and is, by its material and state; old lots carry their stock's name alone. */
 export function sortOf(lot: HeldLot): SetAsideSort {
   if (lot.item === 'pectin-stock') return { material: null, now: { id: 'stock', label: 'pectin stock' }, trim: false };
+  if (lot.item === 'blend') return { material: null, now: { id: 'blend', label: 'blends' }, trim: false };
   const material = materialOf(lot);
   return {
     material: material ? { id: material.id, label: material.name.toLowerCase() } : { id: 'other', label: 'other trim' },
@@ -82,6 +85,7 @@ function nowOf(lot: HeldLot, material: SetAsideMaterial | undefined): SetAsideSo
   const { state } = lot.details;
   if (state === 'frozen') return { id: 'frozen', label: 'frozen' };
   if (state === 'fresh') return { id: 'fresh', label: 'fresh' };
+  if (typeof state === 'string' && SWEET[state]) return { id: state, label: SWEET[state] };
   if (state === 'drying' || state === 'conditioning') return { id: 'drying', label: 'drying' };
   const label = NOW[lot.item ?? ''] ?? material?.driedName.toLowerCase() ?? 'dried';
   return { id: label, label };

@@ -28,7 +28,7 @@ import {
 } from './strength-of-lots.ts';
 import { isTestable } from './strength-tests.ts';
 
-export type SetAsideState = 'fresh' | 'drying' | 'conditioning' | 'dry' | 'frozen' | 'unknown';
+export type SetAsideState = 'fresh' | 'drying' | 'conditioning' | 'dry' | 'frozen' | 'working' | 'unknown';
 
 export interface SetAsideRow {
   code: string;
@@ -63,7 +63,7 @@ export async function readSetAsides(ctx: Context): Promise<SetAsideView> {
   };
 }
 
-const STATES: readonly SetAsideState[] = ['fresh', 'drying', 'conditioning', 'dry', 'frozen'];
+const STATES: readonly SetAsideState[] = ['fresh', 'drying', 'conditioning', 'dry', 'frozen', 'working'];
 
 type Strengths = ReadonlyMap<string, LotStrength>;
 
@@ -97,6 +97,8 @@ function nextOf(ctx: Context, l: HeldLot, state: SetAsideState): string {
     const d = dryingOf(l);
     return d ? `dry at ${(d.targetG / 1000).toFixed(2)} kg; ${doneBy(ctx, l, d)}` : 'weigh it';
   }
+  if (state === 'working')
+    return `vinegar, day ${daysBetween(l.madeOn, ctx.today)}: stir it, strain it when it is sour`;
   const jar = conditioningOf(l);
   if (!jar) return '';
   const days = daysBetween(jar.since, ctx.today);
@@ -154,7 +156,35 @@ export interface SetAsidePage extends SetAsideRow {
   traysAsked: number;
   dryerC: number;
   pasteurise: string[];
+  /** Dry and fit to be packed for the pantry. */
+  mayPack: boolean;
 }
+
+/** Herbs dry at 35 to 46 °C (newspaper column quoting Penn State Extension): the upper end. */
+const HERB_C = 46;
+
+export interface BlendView {
+  lots: { code: string; label: string; grams: number; bestBefore: PlainDate | null }[];
+}
+
+/** Dry lots that may go into a blend, oldest first. */
+export async function readBlend(ctx: Context): Promise<BlendView> {
+  const lots = await loadLots(ctx.db, ctx.place.id, { kinds: ['set-aside'] });
+  return {
+    lots: lots
+      .filter((l) => mayPack(l))
+      .map((l) => ({ code: l.code, label: l.label, grams: l.onHand, bestBefore: l.bestBefore })),
+  };
+}
+
+const mayPack = (l: HeldLot): boolean =>
+  l.details.state === 'dry' &&
+  l.unit === 'g' &&
+  l.onHand > 0 &&
+  l.hold === null &&
+  l.details.waxed !== true &&
+  !l.groundFall &&
+  l.grade !== 'cull';
 
 /** `room` is the air asked about, as typed. */
 export async function readSetAside(
@@ -173,7 +203,7 @@ export async function readSetAside(
   const dryer = ctx.place.kitchens.flatMap((k) => k.dryers)[0];
   const perTray = dryer && material ? (1000 * material.kgPerM2[1] * dryer.trayCm2) / 10_000 : (dryer?.gPerTray ?? 700);
   const room = roomAsked(asked);
-  const dryerC = (dryer?.centiC ?? 5700) / 100;
+  const dryerC = material?.hangs ? HERB_C : (dryer?.centiC ?? 5700) / 100;
   const fresh = row.state === 'fresh' || row.state === 'unknown';
   const food = !lot.groundFall && lot.grade !== 'cull';
   return {
@@ -190,6 +220,7 @@ export async function readSetAside(
     ways: fresh ? waysOf(lot) : [],
     dryings: fresh && food && material ? dryingsOf(material, lot.onHand, { dryerC, room }) : [],
     room,
+    mayPack: mayPack(lot),
     traysAsked: Math.max(1, Math.min(dryer?.trays ?? 10, Math.ceil(lot.onHand / perTray))),
     dryerC,
     pasteurise: pasteuriseAfter(driedIn(lot)).map(

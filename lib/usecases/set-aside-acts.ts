@@ -4,53 +4,18 @@
  */
 import { type Act, childId, type Entry, type Refusal } from '#lib/ledger/entry.ts';
 import { type HeldLot, type Lot, newLot } from '#lib/ledger/lot.ts';
-import { setAsideCode } from '#lib/ledger/lot-code.ts';
 import { moveGrams } from '#lib/ledger/movement.ts';
-import { CONDITIONING, driedFruitMonths } from '#lib/reference/dried-storage.ts';
-import { setAsideMaterial } from '#lib/reference/set-aside-materials.ts';
+import { CONDITIONING, DRIED_FRUIT_RANGE, driedMonths } from '#lib/reference/dried-storage.ts';
+import { type SetAsideMaterial, setAsideMaterial } from '#lib/reference/set-aside-materials.ts';
 import type { DryingWay } from '#lib/science/drying-way.ts';
 import type { Tx } from '#lib/store/database/open-database.ts';
-import { loadLots, lotOfCode, type Written, writeAct } from '#lib/store/ledger-store.ts';
+import type { Written } from '#lib/store/ledger-store.ts';
 import { roomOfKind } from '#lib/store/place.ts';
 import { kilograms } from '#lib/units/format.ts';
 import { addDays, daysBetween, type PlainDate, plainDate } from '#lib/units/plain-date.ts';
-import { actOf } from './act-of.ts';
 import type { Context } from './context.ts';
 import { type DryingDetails, dryingDetails, dryingOf } from './drying-of.ts';
-
-type Told = { said: string };
-type Step = (
-  lot: HeldLot,
-  act: Act,
-  tx: Tx,
-) => Promise<{ entry: Entry; tell: Told } | Refusal> | { entry: Entry; tell: Told } | Refusal;
-
-interface OnLot {
-  id: string;
-  code: string;
-}
-
-function step(ctx: Context, input: OnLot, kind: string, run: Step): Promise<Written<Told>> {
-  const act = actOf(ctx, input.id, 'set-aside', { ...input, step: kind });
-  return writeAct(ctx.db, ctx.place.id, act, ctx.enteredAt, async (tx) => {
-    const lot = await lotOfCode(tx, ctx.place.id, input.code);
-    if (lot?.kind !== 'set-aside') return { refused: `there is no set-aside ${input.code}` };
-    if (lot.onHand <= 0) return { refused: `nothing is left of ${input.code}` };
-    return run(lot, act, tx);
-  });
-}
-
-const changed = (
-  act: Act,
-  lot: HeldLot,
-  change: Omit<Entry['changes'][number], 'lotId'>,
-  movements: Entry['movements'] = [],
-): Entry => ({
-  act,
-  lots: [],
-  movements,
-  changes: [{ lotId: lot.id, ...change }],
-});
+import { changed, freeSetAsideCode, type OnLot, step, type Told } from './set-aside-step.ts';
 
 export interface DryInput extends OnLot {
   trays: number;
@@ -202,22 +167,29 @@ export const endConditioning = (ctx: Context, input: OnLot): Promise<Written<Tol
       };
     const material = setAsideMaterial(String(lot.details.material));
     const cupboard = roomOfKind(ctx.place, 'dry');
-    const months = driedFruitMonths(cupboard?.highC ?? 21);
-    const keeps = material.wt > 0.1 ? Math.round((months.ok ? months.months : 4) * 30.4) : PEEL_DAYS;
+    const keeps = keepsDays(material, cupboard?.highC ?? 21);
+    const label = typeof lot.details.named === 'string' ? `Dried ${lot.details.named}` : material.driedName;
     return {
       entry: changed(act, lot, {
         item: material.driedItem,
-        label: material.driedName,
+        label,
         roomId: cupboard?.id ?? lot.roomId,
         bestBefore: addDays(act.day, keeps),
         ...(jar.shaken.length === 0 ? { flags: [...lot.flags, 'never shaken while it was conditioned'] } : {}),
         details: { state: 'dry', strength: lot.details.strength ?? 'untested' },
       }),
       tell: {
-        said: `${material.driedName}: ${lot.onHand} g, ready. Keep it airtight, dark and dry.${jar.shaken.length === 0 ? ' It was never shaken: look for drops once more.' : ''}`,
+        said: `${label}: ${lot.onHand} g, ready. Keep it airtight, dark and dry.${jar.shaken.length === 0 ? ' It was never shaken: look for drops once more.' : ''}`,
       },
     };
   });
+
+/** Herbs by their own months, fruit by the temperature of its store, 4 months where that is too warm for the table. */
+function keepsDays(material: SetAsideMaterial, storeC: number): number {
+  if (material.wt <= 0.1 && !material.hangs) return PEEL_DAYS;
+  const months = driedMonths(material.hangs ? 'herb' : 'fruit', storeC);
+  return Math.round((months.ok ? months.end : DRIED_FRUIT_RANGE.low) * 30.4);
+}
 
 export type WayOut = 'freeze' | 'hens' | 'compost' | 'stock';
 export interface WayInput extends OnLot {
@@ -299,14 +271,4 @@ async function pectinStock(ctx: Context, tx: Tx, act: Act, from: HeldLot): Promi
     bestBefore: addDays(act.day, 243),
     details: { material: from.details.material, state: 'frozen', strength: 'untested' },
   });
-}
-
-/** "S-25270-APC-1", the first number of the day that is free. */
-export async function freeSetAsideCode(ctx: Context, tx: Tx, day: PlainDate, letters: string): Promise<string> {
-  const made = await loadLots(tx, ctx.place.id, { kinds: ['set-aside'], madeFrom: day, emptied: true });
-  const taken = new Set(made.map((l) => l.code));
-  for (let n = 1; ; n += 1) {
-    const code = setAsideCode(day, letters, n);
-    if (!taken.has(code)) return code;
-  }
 }

@@ -6,7 +6,7 @@ import { type Act, childId, type Entry, type Refusal } from '#lib/ledger/entry.t
 import { type HeldLot, type Lot, newLot, worstGrade } from '#lib/ledger/lot.ts';
 import { foodCode, freeReceiptNumber, receiptCode } from '#lib/ledger/lot-code.ts';
 import { moveGrams } from '#lib/ledger/movement.ts';
-import { setAsideMaterial } from '#lib/reference/set-aside-materials.ts';
+import { setAsideMaterial, ZEST_SHARE } from '#lib/reference/set-aside-materials.ts';
 import type { Tx } from '#lib/store/database/open-database.ts';
 import { loadLots, type Written, writeAct } from '#lib/store/ledger-store.ts';
 import { roomOfKind } from '#lib/store/place.ts';
@@ -15,7 +15,7 @@ import { addDays } from '#lib/units/plain-date.ts';
 import { splitWhole } from '#lib/units/split.ts';
 import { actOf } from './act-of.ts';
 import type { Context } from './context.ts';
-import { freeSetAsideCode } from './set-aside-acts.ts';
+import { freeSetAsideCode } from './set-aside-step.ts';
 
 type Told = { said: string; codes: string[] };
 
@@ -90,10 +90,12 @@ export const cutForDrying = (ctx: Context, input: CutInput): Promise<Written<Tol
       return { refused: `${kilograms(input.cutG)} of rings from ${kilograms(input.rawG)} of fruit` };
     const act = actOf(ctx, input.id, 'set-aside', { ...input, step: 'cut' });
     const from = drawn.map((d) => d.lot);
-    const rings = await asideLot(ctx, tx, act, 'apple-rings', from);
+    const pear = from[0]?.foodId === 'pear';
+    const rings = await asideLot(ctx, tx, act, pear ? 'pear-slices' : 'apple-rings', from);
     const peel = await asideLot(ctx, tx, act, 'apple-peel-core', from);
     const rest = input.rawG - input.cutG;
-    const kept = input.keepPeel && rest > 0;
+    const kept = input.keepPeel && rest > 0 && !pear;
+    const what = pear ? 'slices' : 'rings';
     return {
       entry: {
         act,
@@ -105,9 +107,76 @@ export const cutForDrying = (ctx: Context, input: CutInput): Promise<Written<Tol
         changes: [],
       },
       tell: {
-        said: `${kilograms(input.cutG)} of rings as ${rings.code}${kept ? `, ${kilograms(rest)} of peel and core as ${peel.code}` : ''}.`,
+        said: `${kilograms(input.cutG)} of ${what} as ${rings.code}${kept ? `, ${kilograms(rest)} of peel and core as ${peel.code}` : ''}.`,
         codes: kept ? [rings.code, peel.code] : [rings.code],
       },
+    };
+  });
+
+export interface ZestInput {
+  id: string;
+  lotId: string;
+  /** What was zested, and the zest that came of it. */
+  rawG: number;
+  zestG: number;
+}
+
+/** Zest leaves the fruit, which stays whole in its lot; much zest has pith in it: kept and marked. */
+export const zestFruit = (ctx: Context, input: ZestInput): Promise<Written<Told>> =>
+  writeAct(ctx.db, ctx.place.id, input.id, ctx.enteredAt, async (tx) => {
+    if (input.zestG > input.rawG) return { refused: `${input.zestG} g of zest from ${kilograms(input.rawG)} of fruit` };
+    const drawn = await fruitOf(ctx, tx, [{ lotId: input.lotId, grams: input.rawG }]);
+    if ('refused' in drawn) return drawn;
+    const [first] = drawn as [Drawn[number]];
+    if (!CITRUS.includes(first.lot.foodId ?? '')) return { refused: `${first.lot.label} has no zest` };
+    const act = actOf(ctx, input.id, 'set-aside', { ...input, step: 'zest' });
+    const share = input.zestG / input.rawG;
+    const doubt = `${(100 * share).toFixed(0)} % of the fruit is much for zest: is there pith in it?`;
+    const flags = share > ZEST_SHARE.doubtful ? [doubt] : [];
+    const zest = { ...(await asideLot(ctx, tx, act, 'citrus-zest', [first.lot])), flags };
+    return {
+      entry: {
+        act,
+        lots: [zest],
+        movements: [moveGrams({ lot: first.lot.id }, { lot: zest.id }, input.zestG)],
+        changes: [],
+      },
+      tell: { said: [`${input.zestG} g of zest as ${zest.code}.`, ...flags].join(' '), codes: [zest.code] },
+    };
+  });
+
+/** Fruit whose rind is grated: of the fruit table. */
+export const CITRUS: readonly string[] = [
+  'orange-seville',
+  'orange-sweet',
+  'lemon-whole',
+  'grapefruit',
+  'mandarin',
+  'lime',
+  'mandarin-clementine',
+];
+
+export interface HerbInput {
+  id: string;
+  name: string;
+  grams: number;
+}
+
+/** Herbs cut in the garden for drying; no planting stands behind them. */
+export const bringHerbs = (ctx: Context, input: HerbInput): Promise<Written<Told>> =>
+  writeAct(ctx.db, ctx.place.id, input.id, ctx.enteredAt, async (tx) => {
+    const act = actOf(ctx, input.id, 'set-aside', { ...input, step: 'herbs' });
+    const made = await asideLot(ctx, tx, act, 'herb-leaf', []);
+    const named = input.name.toLowerCase();
+    const herb = { ...made, label: input.name, grade: null, details: { ...made.details, named } };
+    return {
+      entry: {
+        act,
+        lots: [herb],
+        movements: [moveGrams({ sink: 'harvest' }, { lot: herb.id }, input.grams)],
+        changes: [],
+      },
+      tell: { said: `${input.grams} g of ${named} as ${herb.code}.`, codes: [herb.code] },
     };
   });
 

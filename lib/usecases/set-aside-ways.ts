@@ -7,7 +7,7 @@ import { mass } from '#lib/units/format.ts';
 import { driedBand } from './drying-of.ts';
 
 export interface WayShown {
-  id: 'dry' | 'stock' | 'freeze' | 'hens' | 'compost';
+  id: 'dry' | 'stock' | 'freeze' | 'candy' | 'peel-sugar' | 'vinegar' | 'hens' | 'compost';
   title: string;
   gives: string;
   food: boolean;
@@ -15,6 +15,33 @@ export interface WayShown {
 
 /** Grams of sugar in a half-pint of full-sugar jam: 65 % of 311 g, less the fruit's own; a round figure for comparing. */
 const SUGAR_PER_HALF_PINT_G = 180;
+
+/** Materials that carry a known strength as powder, and those that give a stock. */
+const PECTIN: readonly string[] = ['apple-peel-core', 'apple-pomace', 'citrus-rind'];
+const STOCK: readonly string[] = [...PECTIN, 'quince-peel-core'];
+
+const SWEET_WAYS: readonly WayShown[] = [
+  {
+    id: 'candy',
+    title: 'Candy it',
+    gives:
+      'Boil soft in two waters, then simmer in syrup till clear: 900 g of sugar and 500 g of water to a kilogram, the household’s own.',
+    food: true,
+  },
+  {
+    id: 'peel-sugar',
+    title: 'Rub it into sugar',
+    gives: 'Spread it to dry before it is jarred. Common practice; no figure is printed.',
+    food: true,
+  },
+];
+const VINEGAR_WAY: WayShown = {
+  id: 'vinegar',
+  title: 'Leave it to turn to vinegar',
+  gives:
+    'Under water with a little sugar, for weeks. Its acid is not known: for the table, never for canning or pickling.',
+  food: true,
+};
 
 export function waysOf(lot: HeldLot): WayShown[] {
   const food = !lot.groundFall && lot.grade !== 'cull';
@@ -24,12 +51,13 @@ export function waysOf(lot: HeldLot): WayShown[] {
     { id: 'compost', title: 'To the compost', gives: `${mass(lot.onHand)} for the heap.`, food: false },
   ];
   if (!food || !material) return away;
+  const pectin = STOCK.includes(material.id);
   const dryG = driedMass({ freshG: lot.onHand, w0: material.w0, wt: material.wt });
   const band = driedBand(material, lot.onHand);
   const powder = POWDER_STRENGTH.find((r) => r.id === (material.rind ? 'lemon-peel-powder' : 'apple-powder'));
   const jars = (gPerG: number) => Math.floor((dryG * gPerG) / SUGAR_PER_HALF_PINT_G);
   const carries =
-    powder && material.wt < 0.1
+    powder && PECTIN.includes(material.id)
       ? ` It could help set ${jars(powder.sugarPerG.low)} to ${jars(powder.sugarPerG.high)} half-pints of a medium fruit, untested.`
       : '';
   return [
@@ -39,7 +67,7 @@ export function waysOf(lot: HeldLot): WayShown[] {
       gives: `About ${mass(dryG)} dry (${mass(band.low)} to ${mass(band.high)}), from ${Math.round(100 * material.w0)} % to ${Math.round(100 * material.wt)} % water.${carries}`,
       food: true,
     },
-    ...(material.wt < 0.1
+    ...(pectin
       ? [
           {
             id: 'stock' as const,
@@ -50,7 +78,14 @@ export function waysOf(lot: HeldLot): WayShown[] {
           },
         ]
       : []),
-    { id: 'freeze', title: 'Freeze it', gives: `${mass(lot.onHand)} for a later stock, 8 months.`, food: true },
+    {
+      id: 'freeze',
+      title: 'Freeze it',
+      gives: `${mass(lot.onHand)}${pectin ? ' for a later stock' : ''}, 8 months.`,
+      food: true,
+    },
+    ...(material.rind ? SWEET_WAYS : []),
+    ...(pectin && !material.rind ? [VINEGAR_WAY] : []),
     ...away,
   ];
 }

@@ -2,15 +2,24 @@
 import {
   clotForm,
   cupForm,
+  BLEND_LISTS,
+  blendForm,
   cutForm,
   dryForm,
+  herbForm,
   moveForm,
+  packForm,
   pressForm,
   readyForm,
   shakeForm,
+  strainForm,
+  sweetForm,
+  vinegarForm,
   wayForm,
   weighForm,
+  zestForm,
 } from '#lib/forms/set-aside.ts';
+import { packDried } from '#lib/usecases/pack-dried.ts';
 import {
   endConditioning,
   moveDrying,
@@ -19,8 +28,9 @@ import {
   takeWayOut,
   weighDrying,
 } from '#lib/usecases/set-aside-acts.ts';
-import { cutForDrying, pressFruit } from '#lib/usecases/set-aside-makes.ts';
 import { testByAlcohol, tryByCup } from '#lib/usecases/strength-tests.ts';
+import { bringHerbs, cutForDrying, pressFruit, zestFruit } from '#lib/usecases/set-aside-makes.ts';
+import { startVinegar, strainVinegar, sweetenPeel } from '#lib/usecases/set-aside-sweets.ts';
 import { runAct, saying } from '../../run-act.ts';
 
 export const dry = async (data: FormData): Promise<void> =>
@@ -43,6 +53,20 @@ export const press = async (data: FormData): Promise<void> =>
   runAct(data, { form: pressForm, run: pressFruit, back: '/set-asides/press', next: toTheList });
 export const cut = async (data: FormData): Promise<void> =>
   runAct(data, { form: cutForm, run: cutForDrying, back: '/set-asides/dry', next: toTheList });
+export const zest = async (data: FormData): Promise<void> =>
+  runAct(data, { form: zestForm, run: zestFruit, back: '/set-asides/dry', next: toTheList });
+export const herbs = async (data: FormData): Promise<void> =>
+  runAct(data, { form: herbForm, run: bringHerbs, back: '/set-asides/dry', next: toTheList });
+export const sweeten = async (data: FormData): Promise<void> =>
+  runAct(data, { form: sweetForm, run: sweetenPeel, back: pathOf(data) });
+export const vinegar = async (data: FormData): Promise<void> =>
+  runAct(data, { form: vinegarForm, run: startVinegar, back: pathOf(data) });
+export const strain = async (data: FormData): Promise<void> =>
+  runAct(data, { form: strainForm, run: strainVinegar, back: pathOf(data) });
+export const pack = async (data: FormData): Promise<void> =>
+  runAct(data, { form: packForm, run: packDried, back: pathOf(data) });
+export const blend = async (data: FormData): Promise<void> =>
+  runAct(data, { form: blendForm, run: packDried, back: '/set-asides/blend', next: toTheList, lists: BLEND_LISTS });
 
 const pathOf = (data: FormData): string => `/set-asides/${encodeURIComponent(String(data.get('code') ?? ''))}`;
 const toTheList = (done: { said: string }): string => saying('/set-asides', done);

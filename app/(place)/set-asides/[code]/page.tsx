@@ -8,7 +8,7 @@ import { SetAsideStrength } from '#components/set-aside-strength.tsx';
 import { mass } from '#lib/units/format.ts';
 import { readSetAside } from '#lib/usecases/read-set-asides.ts';
 import { placeContext } from '../../../place-context.ts';
-import { clot, cup, dry, move, ready, shake, way, weigh } from '../actions.ts';
+import { clot, cup, dry, move, pack, ready, shake, strain, sweeten, vinegar, way, weigh } from '../actions.ts';
 
 export const metadata: Metadata = { title: 'Set-aside' };
 
@@ -33,8 +33,8 @@ export default async function SetAsidePage({
       {said ? <p role="status">{said}</p> : null}
       <SetAsideCard
         view={view}
-        actions={{ dry, move, weigh, shake, ready, way }}
-        ids={Array.from({ length: 6 }, () => randomUUID())}
+        actions={{ dry, move, weigh, shake, ready, way, sweeten, vinegar, strain, pack }}
+        ids={Array.from({ length: 8 }, () => randomUUID())}
       />
       {view.known ? (
         <SetAsideStrength
