@@ -3,7 +3,7 @@
  * e^-x for 0 <= x <= 64 with multiplication only, so that every engine gets the same bits: a table at steps of 1/16, built by
  * repeated multiplication, times five terms of the remainder's series. Relative error below 1e-9; beyond 64 the value at 64.
  */
-export const EXP_TABLE: Float64Array = buildTable();
+const EXP_TABLE: Float64Array = buildTable();
 
 function buildTable(): Float64Array {
   const table = new Float64Array(1025);
@@ -13,7 +13,7 @@ function buildTable(): Float64Array {
   return table;
 }
 
-/** e^-x, see above. The simulation repeats these two lines where it needs them. */
+/** e^-x, see above. */
 export function expNegative(x: number): number {
   const at = x < 64 ? (x * 16) | 0 : 1024;
   const r = x < 64 ? x - at * 0.0625 : 0;

@@ -1,7 +1,6 @@
 // biome-ignore-all lint/style/noNonNullAssertion: positions were checked by checkScenario
 import type { KernelTables } from './kernel-tables.ts';
 import { MADE, makeBatch } from './make-batch.ts';
-import type { Scenario } from './scenario.ts';
 import type { SeasonState } from './season-state.ts';
 
 const TINY = 1e-9;
@@ -9,9 +8,9 @@ const TINY = 1e-9;
 const MOST_BATCHES = 40;
 
 /** What the kitchen makes in one simulated week beyond its planned batches. */
-export function followIntentions(sc: Scenario, t: KernelTables, run: { st: SeasonState; week: number }): void {
-  if (sc.batchWorth) bestFirst(sc, t, run);
-  else listOrder(sc, t, run);
+export function followIntentions(t: KernelTables, st: SeasonState, week: number): void {
+  if (t.batchWorth) bestFirst(t, st, { worth: t.batchWorth, week });
+  else listOrder(t, st, week);
 }
 
 const inReach = (t: KernelTables, st: SeasonState, p: number): boolean => {
@@ -21,8 +20,8 @@ const inReach = (t: KernelTables, st: SeasonState, p: number): boolean => {
 };
 
 /** Down the list: while below target, inside the window, up to the maximum a week. */
-function listOrder(sc: Scenario, t: KernelTables, { st, week }: { st: SeasonState; week: number }): void {
-  for (const i of sc.intentions) {
+function listOrder(t: KernelTables, st: SeasonState, week: number): void {
+  for (const i of t.intentions) {
     if (week < i.fromWeek || week > i.toWeek) continue;
     for (let b = 0; b < i.maxBatchesPerWeek && st.total[i.product]! < i.target && inReach(t, st, i.product); b++) {
       if (makeBatch(t, st, { product: i.product, week, planned: false }) !== MADE) break;
@@ -34,12 +33,15 @@ function listOrder(sc: Scenario, t: KernelTables, { st, week }: { st: SeasonStat
  * The batch worth most per kitchen hour, again and again. A fixed list lost about a quarter of what was attainable on a
  * toy holding and misjudged what more trees or hours would bring.
  */
-function bestFirst(sc: Scenario, t: KernelTables, { st, week }: { st: SeasonState; week: number }): void {
-  const worth = sc.batchWorth!;
+function bestFirst(
+  t: KernelTables,
+  st: SeasonState,
+  { worth, week }: { worth: readonly Float32Array[]; week: number },
+): void {
   const { candidates } = st;
   let left = 0;
-  for (let i = 0; i < sc.intentions.length; i++) {
-    const p = sc.intentions[i]!.product;
+  for (let i = 0; i < t.intentions.length; i++) {
+    const p = t.intentions[i]!.product;
     if (inReach(t, st, p)) candidates[left++] = p;
   }
   for (let made = 0; made < MOST_BATCHES && left > 0; ) {

@@ -1,7 +1,15 @@
 /** A scenario as flat arrays, so that the simulated weeks touch no object. */
 import { checkScenario } from './check-scenario.ts';
 import { uid } from './random.ts';
-import type { ProductSpec, Scenario } from './scenario.ts';
+import type { Intention, ProductSpec, Scenario } from './scenario.ts';
+
+export interface HeldEvent {
+  readonly product: number;
+  readonly mean: number;
+  readonly fixed: boolean;
+  readonly uid: number;
+  readonly returnProb: number;
+}
 
 export interface KernelTables {
   readonly weeks: number;
@@ -15,7 +23,12 @@ export interface KernelTables {
   readonly container: Int32Array;
   readonly crop: Int32Array;
   readonly perColumn: Int32Array;
+  /** 1 / perColumn. */
+  readonly invColumn: Float64Array;
   readonly perUnit: Float64Array;
+  /** Products store by store; those of store i stand from `storeFrom[i]` to before `storeFrom[i + 1]`. */
+  readonly byStore: Int32Array;
+  readonly storeFrom: Int32Array;
   /** Buckets of one product: its jars by best-by week; the last bucket holds all that outlast the season. */
   readonly buckets: number;
   readonly startBuckets: Uint16Array;
@@ -23,6 +36,8 @@ export interface KernelTables {
   readonly usePerWeek: Float64Array;
   /** [product][week]. */
   readonly profile: Float64Array;
+  /** Products whose use changes with the week. */
+  readonly seasonal: Int32Array;
   /** p0 = e^(-mean * zeroRate); count recursion l = mean * invPhi, q. */
   readonly zeroRate: Float64Array;
   readonly invPhi: Float64Array;
@@ -41,15 +56,21 @@ export interface KernelTables {
   readonly lidLimit: Float64Array;
   /** Room of hard stores, Infinity of others. */
   readonly hardCapacity: Float64Array;
-  readonly eventsOf: readonly (readonly {
-    product: number;
-    mean: number;
-    fixed: boolean;
-    uid: number;
-    returnProb: number;
-  }[])[];
+  readonly startEmpties: Int32Array;
+  readonly startFruit: Float64Array;
+  readonly keepShare: Float64Array;
+  readonly freshKg: Float64Array;
+  readonly intentions: readonly Intention[];
+  /** Something meant to be made needs no fruit. */
+  readonly fruitless: boolean;
+  /** As in `Scenario.batchWorth`. */
+  readonly batchWorth: readonly Float32Array[] | undefined;
+  readonly eventsOf: readonly (readonly HeldEvent[])[];
   readonly plannedOf: readonly (readonly { product: number; batches: number; prob: number; uid: number }[])[];
 }
+
+const placesOf = (products: readonly ProductSpec[], fits: (p: ProductSpec) => boolean): number[] =>
+  products.flatMap((p, i) => (fits(p) ? [i] : []));
 
 /** Throws RangeError (see `checkScenario`) for anything the counters could not hold. */
 export function kernelTables(sc: Scenario): KernelTables {
@@ -81,12 +102,16 @@ export function kernelTables(sc: Scenario): KernelTables {
     container: ints((p) => p.container),
     crop: ints((p) => p.crop),
     perColumn: ints((p) => p.perColumn),
+    invColumn: floats((p) => 1 / p.perColumn),
     perUnit: floats((p) => p.perUnit),
+    byStore: Int32Array.from(sc.stores.flatMap((_, i) => placesOf(products, (p) => p.store === i))),
+    storeFrom: Int32Array.from({ length: sc.stores.length + 1 }, (_, i) => products.filter((p) => p.store < i).length),
     buckets,
     startBuckets,
     startTotal,
     usePerWeek: floats((p) => p.usePerWeek),
     profile,
+    seasonal: Int32Array.from(placesOf(products, (p) => p.profile !== undefined)),
     zeroRate: floats((p) => (p.dispersion > 1 ? Math.log(p.dispersion) / (p.dispersion - 1) : 1)),
     invPhi: floats((p) => 1 / p.dispersion),
     q: floats((p) => 1 - 1 / p.dispersion),
@@ -101,6 +126,13 @@ export function kernelTables(sc: Scenario): KernelTables {
     counted: Uint8Array.from(sc.containers, (c) => (c.unlimited ? 0 : 1)),
     lidLimit: Float64Array.from(sc.lids, (l) => (l.limited ? l.stock : Number.POSITIVE_INFINITY)),
     hardCapacity: Float64Array.from(sc.stores, (s) => (s.hard ? s.capacity : Number.POSITIVE_INFINITY)),
+    startEmpties: Int32Array.from(sc.containers, (c) => (c.unlimited ? 0 : c.empties)),
+    startFruit: Float64Array.from(sc.crops, (c) => c.onHandKg),
+    keepShare: Float64Array.from(sc.crops, (c) => c.keepPerWeek),
+    freshKg: Float64Array.from(sc.crops, (c) => c.freshKgPerWeek),
+    intentions: sc.intentions,
+    fruitless: sc.intentions.some((i) => (products[i.product] as ProductSpec).crop < 0),
+    batchWorth: sc.batchWorth,
     eventsOf: weekly((w) =>
       sc.events.filter((e) => e.week === w).map((e) => ({ ...e, fixed: e.fixed === true, uid: uid(e.id) })),
     ),
