@@ -10,6 +10,7 @@ const PAGES = [
   '/plan/wants',
   '/batches',
   '/batches/new',
+  '/batches/late',
   '/set-asides',
   '/set-asides/press',
   '/set-asides/dry',

@@ -49,4 +49,29 @@ test.describe('late truth', () => {
       '7 jars were filled and carry their numbers: they are not unmade.',
     );
   });
+
+  test('a batch from memory, about 9 jars, is not sold until it is counted and its process stated (D8)', async ({
+    page,
+  }) => {
+    await page.goto('/batches/late');
+    await page.getByLabel('What was made?').selectOption('plum-jelly');
+    await page.getByLabel('On what day?').fill('2025-09-05');
+    await page.getByLabel('In which jars?').selectOption({ label: 'half-pint' });
+    await page.getByLabel('About how many?').fill('9');
+    await page.getByRole('button', { name: 'Log it' }).click();
+    await expect(said(page).first()).toContainText('about 9 jars of Plum jelly as L-25248-PLM-A');
+    await expect(page.locator('main')).toContainText('from memory, about 9 jars');
+    await page.goto('/pantry/plum-jelly');
+    await page.getByRole('button', { name: 'Sold', exact: true }).click();
+    await expect(page.getByRole('alert').filter({ hasText: '0 left of Plum jelly that may leave' })).toBeVisible();
+    await page.goto('/trace/L-25248-PLM-A');
+    await page.getByLabel('Sealed jars, counted').fill('8');
+    await page.getByLabel(/Minutes at a full boil/).fill('10');
+    await page.getByLabel('Cooked as the recipe is written?').selectOption('on');
+    await page.getByRole('button', { name: 'State it' }).click();
+    await expect(said(page).first()).toContainText('8 sealed, 10 min at a full boil, as tested');
+    await page.goto('/pantry/plum-jelly');
+    await page.getByRole('button', { name: 'Sold', exact: true }).click();
+    await expect(said(page).first()).toContainText('7 left of Plum jelly');
+  });
 });

@@ -78,6 +78,8 @@ export interface Lot {
   readonly product: number;
   readonly jars: number;
   readonly bestByWeek: number;
+  /** Counted from memory: the true number lies within this many of it. Counted by hand when left out. */
+  readonly offBy?: number;
 }
 
 /** Gifts (a fixed number) and market days (a Poisson count). Jars given come back after 8 weeks. */

@@ -16,6 +16,7 @@ import { type KernelTables, kernelTables } from './kernel-tables.ts';
 import { makeBatch } from './make-batch.ts';
 import type { Out } from './out.ts';
 import { key, mix32 } from './random.ts';
+import { recountLots } from './recount-lots.ts';
 import { RING_WEEKS, type Scenario } from './scenario.ts';
 import type { Draws } from './season-draws.ts';
 import { endSeason, type SeasonState, seasonState, startSeason } from './season-state.ts';
@@ -45,7 +46,9 @@ export function simulate(run: Simulation, from = 0, to = run.draws.n): void {
     const tileTo = Math.min(to, tileFrom + TILE);
     for (let s = tileFrom; s < tileTo; s++) {
       startSeason(t, st);
-      takeDraws(t, st, { draws, season: s });
+      const seasonKey = key(draws.seed, draws.antithetic ? s >> 1 : s, 7) | 0;
+      takeDraws(t, st, { draws, season: s, seasonKey });
+      recountLots(scenario, st, { seasonKey, flip: st.flip });
       for (let week = 0; week < t.weeks; week++) {
         comeBack(t, st, week);
         const anyFruit = fruitIn(t, st, week);
@@ -62,8 +65,11 @@ export function simulate(run: Simulation, from = 0, to = run.draws.n): void {
 }
 
 /** What was drawn for the whole season: its keys, how fast each product is used, and its harvest week by week. */
-function takeDraws(t: KernelTables, st: SeasonState, { draws, season: s }: { draws: Draws; season: number }): void {
-  const seasonKey = key(draws.seed, draws.antithetic ? s >> 1 : s, 7) | 0;
+function takeDraws(
+  t: KernelTables,
+  st: SeasonState,
+  { draws, season: s, seasonKey }: { draws: Draws; season: number; seasonKey: number },
+): void {
   st.flip = draws.antithetic && (s & 1) === 1 ? -1 : 0;
   st.kitchenKey = mix32(seasonKey ^ KITCHEN) | 0;
   for (let p = 0; p < st.rate.length; p++) {

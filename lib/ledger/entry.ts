@@ -45,6 +45,8 @@ export type ActKind =
   | 'suspect'
   | 'outage'
   | 'rescue'
+  | 'question'
+  | 'answer'
   | 'correct';
 
 export type LotChange = { lotId: string } & Partial<
@@ -55,6 +57,7 @@ export type LotChange = { lotId: string } & Partial<
     | 'process'
     | 'seal'
     | 'hold'
+    | 'household'
     | 'bestBefore'
     | 'since'
     | 'grade'

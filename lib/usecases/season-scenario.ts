@@ -111,7 +111,14 @@ export function seasonInput(s: SeasonSnapshot): ForecastInput {
     crops: pools.map((p) => ({ id: p.id, keepPerWeek: p.keepPerWeek, freshKgPerWeek: 0, onHandKg: p.onHandKg })),
     products: known.map((k) => productOf(s, k, { items, stores })),
     lots: lines.flatMap((line, product) =>
-      line.lots.map((l): Lot => ({ product, jars: l.onHand, bestByWeek: goneByWeek(s, l.bestBefore) })),
+      line.lots.map(
+        (l): Lot => ({
+          product,
+          jars: l.onHand,
+          bestByWeek: goneByWeek(s, l.bestBefore),
+          ...(typeof l.details.offBy === 'number' ? { offBy: l.details.offBy } : {}),
+        }),
+      ),
     ),
     events: [],
     planned: plannedBatches(s, known),

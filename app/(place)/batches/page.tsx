@@ -1,6 +1,7 @@
 import type { Metadata } from 'next';
 import { AnswerHeading } from '#components/answer-heading.tsx';
 import { BatchList } from '#components/batch-list.tsx';
+import { LinkButton } from '#components/link-button.tsx';
 import { counted } from '#lib/units/format.ts';
 import { readBatches } from '#lib/usecases/read-batches.ts';
 import { placeContext } from '../../place-context.ts';
@@ -15,6 +16,11 @@ export default async function BatchesPage() {
     <>
       <AnswerHeading answer={answer} sub="From the stove to the canner to the morning’s seal check." />
       <BatchList going={view.going} done={view.done} />
+      <p>
+        <LinkButton kind="quiet" href="/batches/late">
+          A batch that was not logged
+        </LinkButton>
+      </p>
     </>
   );
 }
