@@ -46,6 +46,9 @@ export function BatchCardView(props: BatchCardProps) {
               }))}
             />
           ) : null}
+          {[...new Set(view.jars.flatMap((j) => j.flags))].map((f) => (
+            <p key={f}>Note: {f}.</p>
+          ))}
           {view.partial && view.partial.grams > 0 ? (
             <p>
               Partial jar in the fridge: {bothMasses(view.partial.grams)}, use by {view.partial.useBy}.

@@ -1,13 +1,14 @@
-import { counted } from '#lib/units/format.ts';
 import styles from './batch-card.module.css';
+import { BatchOut } from './batch-out.tsx';
 import { BatchPh } from './batch-ph.tsx';
 import type { BatchCardProps } from './batch-shown.ts';
 import { BigTimer } from './big-timer.tsx';
+import { BoilTray } from './boil-tray.tsx';
 import { Button } from './button.tsx';
 import { Caution } from './caution.tsx';
-import { CookCurve } from './cook-curve.tsx';
+import { DEVIATIONS, Deviation } from './deviation.tsx';
 import { Field } from './field.tsx';
-import { fruitColour } from './fruit-colour.ts';
+import { FillRest } from './fill-rest.tsx';
 import { NumberStepper } from './number-stepper.tsx';
 import { Tray } from './tray.tsx';
 import { WakeLock } from './wake-lock.tsx';
@@ -18,6 +19,8 @@ export function BatchNow(props: BatchCardProps) {
     <>
       {props.view.ph.tooHigh ? <BatchPh {...props} /> : null}
       <DueNow {...props} />
+      {props.view.out && props.view.out.why !== 'unsealed' ? <BatchOut {...props} /> : null}
+      {props.view.out?.why === 'process' ? null : <Deviation {...props} />}
       {props.view.ph.may && !props.view.ph.tooHigh ? <BatchPh {...props} /> : null}
     </>
   );
@@ -30,15 +33,6 @@ function DueNow(props: BatchCardProps) {
   if (state === 'filled') return props.view.ph.tooHigh ? <CannedAlready {...props} /> : <AtTheCanner {...props} />;
   if (state === 'cooling') return <InTheMorning {...props} />;
   return null;
-}
-
-function boilSentence({ stopKg, weighings, ahead }: NonNullable<BatchCardProps['view']['boil']>): string {
-  const stop = `Stop at ${stopKg.toFixed(2)} kg`;
-  if (ahead)
-    return `${stop}: at ${Math.round(ahead.gPerMin)} g a minute, about ${counted(Math.round(ahead.minutesLeft), 'minute')} from the last weighing.`;
-  return weighings.length > 0
-    ? `${stop}. Weigh again in a few minutes to see how fast it goes.`
-    : `${stop}. Log the pan’s weight when it boils, and again some minutes later.`;
 }
 
 function AtTheStove({ view, actions, ids }: BatchCardProps) {
@@ -76,17 +70,7 @@ function AtTheStove({ view, actions, ids }: BatchCardProps) {
           </Button>
         </form>
       </Tray>
-      {view.boil ? (
-        <Tray title="The boil">
-          <CookCurve
-            expected={view.boil.curve}
-            readings={view.boil.weighings}
-            stopKg={view.boil.stopKg}
-            colour={fruitColour(view.foodId)}
-            sentence={boilSentence(view.boil)}
-          />
-        </Tray>
-      ) : null}
+      {view.boil ? <BoilTray boil={view.boil} foodId={view.foodId} /> : null}
       <Tray title="Fill the jars">
         {s.sterile ? <Caution title="The process is under ten minutes: the empty jars are boiled first." /> : null}
         <Caution title="Hot jars on cold stone crack, and hot jam burns: wood or cloth under the jars, sleeves down." />
@@ -94,39 +78,7 @@ function AtTheStove({ view, actions, ids }: BatchCardProps) {
           <input type="hidden" name="id" value={ids[1]} />
           <input type="hidden" name="code" value={view.code} />
           <NumberStepper name="jars" label={s.jarLabel ? `Full ${s.jarLabel} jars` : 'Packs'} defaultValue={s.jars} />
-          <Field
-            name="partialG"
-            label="Partial jar, to the fridge"
-            unit="g"
-            inputMode="numeric"
-            defaultValue={String(s.partialG)}
-            required
-          />
-          <Field name="skimmingsG" label="Skimmed off" unit="g" inputMode="numeric" defaultValue="0" required />
-          <Field
-            name="panLossG"
-            label="Stuck to pan and tools"
-            unit="g"
-            inputMode="numeric"
-            defaultValue="0"
-            required
-          />
-          <Field
-            name="trimG"
-            label="Trim: stones, cores, stalks"
-            unit="g"
-            inputMode="numeric"
-            defaultValue={String(s.trimG)}
-          />
-          <label className={styles.tick}>
-            <input type="checkbox" name="keepTrim" /> Keep the trim as a set-aside
-          </label>
-          <label className={styles.tick}>
-            <input type="checkbox" name="seedsOut" /> The seeds are out of it
-          </label>
-          <label className={styles.tick}>
-            <input type="checkbox" name="brownCore" /> Ground-fall fruit or brown cores in it
-          </label>
+          <FillRest sheet={s} />
           <Button size="large">Filled</Button>
         </form>
         <p className={styles.quiet}>What is not named here went off as steam; the sum is kept to the gram.</p>
@@ -155,7 +107,7 @@ function AtTheCanner({ view, actions, ids, renderedAt }: BatchCardProps) {
         />
       ) : null}
       <div className={styles.line}>
-        {running ? null : (
+        {running || view.ph.tooHigh ? null : (
           <form action={actions.process}>
             <ProcessFields id={ids[0] as string} codes={codes} back={view.code} step="boiling" />
             <Button size="large">Boiling again: start the clock</Button>
@@ -171,10 +123,13 @@ function AtTheCanner({ view, actions, ids, renderedAt }: BatchCardProps) {
             {...(running ? {} : { required: true })}
           />
           <Field
+            as="select"
             name="deviation"
             label="Anything different?"
-            hint="Off the boil, another altitude, a lid dropped"
-            maxLength={120}
+            options={[
+              { value: '', label: 'no, as the table says' },
+              ...DEVIATIONS.map((d) => ({ value: d, label: d })),
+            ]}
           />
           <Button size="large" kind={running ? 'primary' : 'quiet'}>
             Out of the canner
@@ -214,35 +169,43 @@ const ProcessFields = ({
   </>
 );
 
-function InTheMorning({ view, actions, ids }: BatchCardProps) {
+function InTheMorning(props: BatchCardProps) {
+  const { view } = props;
   const jars = view.jars.find((j) => j.kind === 'jars');
-  if (view.sealState === 'early' || !jars)
-    return (
-      <Tray title="Cooling">
-        <p>
-          Out {(view.hoursOut ?? 0).toFixed(1)} h ago. Leave the jars where they stand; the seals are tried after 12 h,
-          and answered before 24.
-        </p>
-      </Tray>
-    );
+  if (!jars || view.out?.why !== 'unsealed') return null;
+  return (
+    <>
+      {view.sealState === 'early' ? (
+        <Tray title="Cooling">
+          <p>
+            Out {(view.hoursOut ?? 0).toFixed(1)} h ago. Leave the jars where they stand; the seals are tried after 12
+            h, and answered before 24.
+          </p>
+        </Tray>
+      ) : (
+        <Sealed {...props} left={jars.onHand} />
+      )}
+      <BatchOut {...props} />
+    </>
+  );
+}
+
+function Sealed({ view, actions, ids, left }: BatchCardProps & { left: number }) {
+  const late = view.sealState === 'locked';
   return (
     <Tray title="Seals">
       {view.sealState === 'red' ? <Caution title="Twenty hours are past: answer the seals before 24." /> : null}
-      {view.sealState === 'locked' ? (
-        <Caution title="Nobody checked within 24 hours. Look at each jar: a lid that gives goes out, whole. The others stay for the household, marked as unverified." />
+      {late ? (
+        <Caution title="Nobody checked within 24 hours: these jars are unverified. Each may be opened and looked at; one whose lid gives goes out, whole. The closed ones stay for the household, with a note." />
       ) : null}
       <form action={actions.seal} className={styles.grid}>
         <input type="hidden" name="id" value={ids[0]} />
         <input type="hidden" name="code" value={view.code} />
-        <p>
-          Rings off. Press each lid at its middle: one that gives is open. {counted(jars.onHand, 'jar')} of {view.code},
-          numbered 1 to {jars.onHand}.
-        </p>
-        <Field name="unsealed" label="Numbers of the open ones" hint="Left empty: all sealed" inputMode="text" />
+        <p>Rings off. Press each lid at its middle: one that gives is open.</p>
         <Field
           as="select"
           name="address"
-          label="Shelf for the sealed ones"
+          label="Shelf for them"
           required
           options={(view.address?.addresses ?? ['floor']).map((a) => ({
             value: a,
@@ -250,7 +213,7 @@ function InTheMorning({ view, actions, ids }: BatchCardProps) {
           }))}
           defaultValue={view.address?.suggested ?? 'floor'}
         />
-        <Button size="large">{`All ${jars.onHand} sealed, but those named`}</Button>
+        <Button size="large">{late ? `All ${left} closed: shelve as unverified` : `All ${left} sealed`}</Button>
       </form>
     </Tray>
   );

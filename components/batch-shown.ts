@@ -38,8 +38,10 @@ export type BatchShown = {
   boil: {
     curve: readonly { minute: number; kg: number }[];
     weighings: readonly { minute: number; kg: number }[];
+    byTemperature: readonly { minute: number; kg: number }[];
     stopKg: number;
-    ahead: { gPerMin: number; minutesLeft: number } | null;
+    ahead: { gPerMin: number; minutesLeft: number; by: 'weight' | 'temperature' } | null;
+    rest: readonly { minute: number; kg: number }[];
   } | null;
   foodId: string;
   log: readonly { at: string; time: string; what: string }[];
@@ -58,6 +60,7 @@ export type BatchShown = {
     process: string | null;
     address: string | null;
     hold: string | null;
+    flags: readonly string[];
   }[];
   partial: { grams: number; useBy: string | null } | null;
   processEndsInMs: number | null;
@@ -65,6 +68,13 @@ export type BatchShown = {
   sealState: 'early' | 'due' | 'red' | 'locked' | null;
   address: { suggested: string; addresses: readonly string[] } | null;
   set: { said: string | null } | null;
+  out: {
+    pieces: readonly number[];
+    why: 'unsealed' | 'process' | 'acid';
+    ways: readonly ('fridge' | 'freezer' | 'process again' | 'discard')[];
+    fridgeBy: string;
+    processMin: number | null;
+  } | null;
   sharing: readonly { code: string; label: string }[];
 };
 export type BatchCardProps = {
@@ -76,6 +86,8 @@ export type BatchCardProps = {
     seal: FormAction;
     readPh: FormAction;
     set: FormAction;
+    out: FormAction;
+    deviate: FormAction;
   };
   ids: readonly string[];
   /** Milliseconds since 1970 when the page was made; timers end relative to it. */

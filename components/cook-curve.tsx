@@ -7,6 +7,10 @@ export type CookCurveProps = {
   expected: readonly { minute: number; kg: number }[];
   /** Weighings at the stove. */
   readings?: readonly { minute: number; kg: number }[];
+  /** Weights reckoned from temperatures, a guide. */
+  guides?: readonly { minute: number; kg: number }[];
+  /** From the last weighing to the stop, at the rate seen. */
+  rest?: readonly { minute: number; kg: number }[];
   /** The weight to stop at, the surest stop. */
   stopKg: number;
   colour: string;
@@ -15,8 +19,16 @@ export type CookCurveProps = {
 };
 
 /** The pan's weight over the boil: expected line, weighings as points, and the weight to stop at. */
-export function CookCurve({ expected, readings = [], stopKg, colour, sentence }: CookCurveProps) {
-  const all = [...expected, ...readings];
+export function CookCurve({
+  expected,
+  readings = [],
+  guides = [],
+  rest = [],
+  stopKg,
+  colour,
+  sentence,
+}: CookCurveProps) {
+  const all = [...expected, ...readings, ...guides, ...rest];
   const x = { from: 0, to: Math.max(1, ...all.map((p) => p.minute)) * 1.1 };
   const low = Math.min(stopKg, ...all.map((p) => p.kg));
   const high = Math.max(stopKg, ...all.map((p) => p.kg));
@@ -46,10 +58,29 @@ export function CookCurve({ expected, readings = [], stopKg, colour, sentence }:
             place: 'on' as const,
             node: <PlotDot fill={colour} ring="var(--ink)" />,
           })),
+          ...guides.map((r) => ({
+            x: r.minute,
+            y: r.kg,
+            place: 'on' as const,
+            node: <PlotDot fill="var(--enamel)" ring="var(--ink)" />,
+          })),
         ]}
       >
         <TargetLine at={stopKg} x={x} y={y} />
         <path d={linePath(points, x, y)} stroke={colour} strokeWidth={5} fill="none" strokeLinecap="round" />
+        {rest.length > 1 ? (
+          <path
+            d={linePath(
+              rest.map((p) => ({ x: p.minute, y: p.kg })),
+              x,
+              y,
+            )}
+            stroke="var(--ink)"
+            strokeWidth={3}
+            strokeDasharray="3 6"
+            fill="none"
+          />
+        ) : null}
       </PlotFrame>
     </figure>
   );

@@ -54,7 +54,7 @@ export function frozenSheet(draft: ToFreeze, i: number): FrozenSheet {
     cautions: [...sheet.storage.cautions],
     ways: [...sheet.storage.ways],
     household: sheet.householdOnly,
-    steps: instructions(sheet, draft.question).map((s) => ({ text: s.text, caution: s.caution ?? null })),
+    steps: instructions(sheet, draft.question).map((s) => ({ part: s.part, text: s.text, caution: s.caution ?? null })),
     source: draft.recipe.origin.standing === 'published' ? draft.recipe.origin.sources.join(', ') : 'house recipe',
     figures: figuresOf(draft, i),
   };

@@ -1,5 +1,6 @@
 /** The figures a batch keeps: computed once when it is lit, shown at the stove, never computed again. */
 import type { Labelled } from './figure.ts';
+import type { StepPart } from './instructions.ts';
 
 export interface FrozenSheet {
   rawG: number;
@@ -29,8 +30,14 @@ export interface FrozenSheet {
   cautions: string[];
   ways: string[];
   household: boolean;
-  steps: { text: string; caution: string | null }[];
+  /** `part` is missing in sheets kept before it was. */
+  steps: { part?: StepPart; text: string; caution: string | null }[];
   source: string;
   /** Its figures with what each rests on; a batch entered without a sheet has none. */
   figures?: Labelled[];
+  /** Instants at the stove; missing until then. */
+  boilStartedAt?: string;
+  boilStoppedAt?: string;
+  /** When the canner boiled again. */
+  boilingAt?: string;
 }

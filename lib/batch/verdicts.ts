@@ -35,13 +35,28 @@ export function sealVerdict({ hoursOut, sealed }: SealRecord): SealVerdict {
   return hoursOut >= SEAL_CLOCK.dueH ? 'to be checked' : 'too early';
 }
 
-export type UnsealedWay = 'fridge' | 'freezer' | 'process again' | 'discard';
+export type WayOut = 'fridge' | 'freezer' | 'process again' | 'discard';
+/** Why jars may not stand on the shelf: the lid gave, the process was cut short or changed, the pH is too high. */
+export type WhyOut = 'unsealed' | 'process' | 'acid';
 
-/** What may be done with a jar that did not seal. Processing again takes a new lid and the full time. */
-export function unsealedWays(hoursOut: number, hasProcessRow: boolean): UnsealedWay[] {
+/** Hours within which a process that was not as tested may be done again in full. */
+const AGAIN_H = 2;
+
+/**
+ * What may be done with such jars, by the hours since they came out. Processing again takes a new lid and the full time.
+ * A lid that gave leaves 24 h (MSU sheet on reprocessing). A process not as tested leaves 2 h for a second one (Nebraska
+ * extension; another service gives 24 h: the stricter is taken) and 24 h for the cold. A pH above the limit is put right
+ * by no second boil; the cold takes it within the same 24 h.
+ */
+export function waysOut(why: WhyOut, hoursOut: number, hasProcessRow: boolean): WayOut[] {
   if (!(hoursOut <= SEAL_CLOCK.closedH)) return ['discard'];
-  return hasProcessRow ? ['fridge', 'freezer', 'process again'] : ['fridge', 'freezer'];
+  if (why === 'acid' || !hasProcessRow) return ['fridge', 'freezer'];
+  if (why === 'process' && hoursOut > AGAIN_H) return ['fridge', 'freezer'];
+  return ['fridge', 'freezer', 'process again'];
 }
+
+/** So many of a load gave that the load is looked at, not the jar: two, or a tenth (this project's own mark). */
+export const loadSuspect = (open: number, made: number): boolean => open >= 2 || open * 10 >= made;
 
 export interface HoldVerdict {
   readonly held: boolean;

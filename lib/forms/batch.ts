@@ -35,6 +35,15 @@ export const readingForm = z.object({
   value: number({ what: 'the reading', min: 0, max: 200 }),
 });
 
+export const stoveMarkForm = z.object({ id: actId, code: word('the batch') });
+
+export const setTestForm = z.object({
+  id: actId,
+  code: word('the batch'),
+  result: count({ what: 'the set test', min: 0, max: 2 }),
+  tempC: optional(number({ what: 'the thermometer', min: 0, max: 200 })),
+});
+
 export const fillForm = z.object({
   id: actId,
   code: word('the batch'),
@@ -67,13 +76,17 @@ export const processForm = z.object({
     .transform((v) => v || null),
 });
 
-export const sealForm = z.object({
+/** Numbers of the jars ticked, and the way they go. */
+export const takeOutForm = z.object({
   id: actId,
   code: word('the batch'),
-  unsealed: z
-    .string()
-    .trim()
-    .regex(/^(\d+([ ,]+\d+)*)?$/, 'numbers of the jars that gave, with commas between')
-    .transform((t) => (t === '' ? [] : t.split(/[ ,]+/).map(Number))),
-  address: word('the shelf', 20),
+  pieces: z
+    .array(count({ what: 'the number of a jar', min: 1, max: 999 }), 'tick the jars first')
+    .min(1, 'tick the jars first'),
+  way: z.enum(['fridge', 'freezer', 'process again', 'discard']),
 });
+export const OUT_LISTS = ['pieces'] as const;
+
+export const deviationForm = z.object({ id: actId, code: word('the batch'), what: word('what was different') });
+
+export const sealForm = z.object({ id: actId, code: word('the batch'), address: word('the shelf', 20) });

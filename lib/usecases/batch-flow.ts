@@ -1,8 +1,8 @@
-/** From the stove to the shelf: readings, filling, processing, the morning's seal check. Each is one act. */
+/** From the stove to the canner: readings, filling, processing. Each is one act; the seals follow in seal-check.ts. */
 
 import { drawOldest } from '#lib/ledger/acts/draw-oldest.ts';
 import { fillJars } from '#lib/ledger/acts/fill-jars.ts';
-import { jarLotId, panLotId } from '#lib/ledger/acts/start-batch.ts';
+import { panLotId } from '#lib/ledger/acts/start-batch.ts';
 import type { BatchRecord } from '#lib/ledger/batch-record.ts';
 import { type Act, childId, type Entry, isRefusal, type Refusal } from '#lib/ledger/entry.ts';
 import type { HeldLot } from '#lib/ledger/lot.ts';
@@ -19,7 +19,7 @@ import { addDays } from '#lib/units/plain-date.ts';
 import { actOf } from './act-of.ts';
 import type { Context } from './context.ts';
 import { sheetOf } from './frozen-sheet.ts';
-import { holdAtFilling, PROCESS_HOLD, withHold } from './ph-hold.ts';
+import { heldByHighPh, holdAtFilling, PROCESS_HOLD, withHold } from './ph-hold.ts';
 import { recordedRecipe } from './recipes-here.ts';
 import { freeSetAsideCode } from './set-aside-step.ts';
 
@@ -243,7 +243,13 @@ export async function processLoad(ctx: Context, input: ProcessInput): Promise<Wr
     const batches = all.filter((b): b is BatchRecord => b !== null && b.state === 'filled');
     if (batches.length === 0) return { refused: 'no filled batch waits for the canner' };
     const act = actOf(ctx, input.id, 'process', { ...input });
-    if (input.step === 'boiling') return boiling(act, batches);
+    if (input.step === 'boiling') {
+      const lots = (await Promise.all(batches.map((b) => jarLotsOf(tx, ctx, b)))).flat();
+      const held = batches.find((b) => lots.some((l) => l.batchId === b.id && heldByHighPh(l.hold)));
+      if (held)
+        return { refused: `${held.code} is held for its pH: no boil puts that right. Leave it out of the load` };
+      return boiling(act, batches);
+    }
     return out(ctx, tx, act, batches, input);
   });
 }
@@ -313,90 +319,7 @@ function minutesSince(b: BatchRecord, at: string): number | null {
 export const jarLotsOf = async (tx: Tx, ctx: Context, b: BatchRecord): Promise<HeldLot[]> =>
   (await loadLots(tx, ctx.place.id, { batchId: b.id, emptied: true })).filter((l) => l.kind === 'jars');
 
-export interface SealInput {
-  id: string;
-  code: string;
-  /** Numbers of the jars that did not seal. */
-  unsealed: number[];
-  address: string;
-}
-export const SEAL_HOURS = { due: 12, red: 20, locked: 24 } as const;
-
-/** Twelve to twenty-four hours after: each seal is answered, the sealed go to their shelf, the open ones to the fridge. */
-export const checkSeals = (ctx: Context, input: SealInput): Promise<Written<Told>> =>
-  onBatch(ctx, input.id, input.code, ['cooling'], async (tx, batch) => {
-    const hours = (ctx.now.getTime() - Date.parse(batch.outAt ?? ctx.now.toISOString())) / 3_600_000;
-    if (hours < SEAL_HOURS.due)
-      return {
-        refused: `the jars came out ${hours.toFixed(1)} h ago; leave them ${SEAL_HOURS.due} h before the seals are tried`,
-      };
-    const lot = (await loadLots(tx, ctx.place.id, { ids: [jarLotId(batch.id, sheetOf(batch).jarKind ?? '')] }))[0];
-    if (!lot) return { refused: `${batch.code} has no jars to check` };
-    const unsealed = [...new Set(input.unsealed)];
-    const wrong = unsealed.find((n) => n < 1 || n > lot.onHand);
-    if (wrong !== undefined) return { refused: `jar ${wrong} is not one of the ${lot.onHand} of ${batch.code}` };
-    const act = actOf(ctx, input.id, 'seal', { ...input, hours });
-    const late = hours > SEAL_HOURS.locked;
-    const sealed = lot.onHand - unsealed.length;
-    const fridge = openJars(ctx, act, batch, lot, unsealed);
-    const verdict = late ? ('unverified' as const) : ('sealed' as const);
-    const said = `${counted(sealed, 'jar')} ${late ? 'unverified (checked after 24 h)' : 'sealed'}, to ${input.address}${fridge.lots.length ? `; ${counted(unsealed.length, 'open jar')} to the fridge, to be used by ${addDays(ctx.today, 7)}` : ''}.`;
-    return {
-      entry: {
-        act,
-        lots: fridge.lots,
-        movements: fridge.movements,
-        changes: [
-          {
-            lotId: lot.id,
-            seal: verdict,
-            address: input.address,
-            flags: late ? [...lot.flags, 'seal checked after 24 h: look at each jar when it is opened'] : lot.flags,
-          },
-        ],
-        batchChanges: [{ batchId: batch.id, state: 'jarred', addLog: [{ at: act.at, what: said }] }],
-      },
-      tell: { said },
-    };
-  });
-
-/** Jars that did not seal become a cold lot of their own; their numbers stay with them. */
-function openJars(
-  ctx: Context,
-  act: Act,
-  batch: BatchRecord,
-  lot: HeldLot,
-  pieces: number[],
-): Pick<Entry, 'lots' | 'movements'> {
-  if (pieces.length === 0) return { lots: [], movements: [] };
-  const fridge = roomOfKind(ctx.place, 'fridge');
-  const open = newLot({
-    id: childId(act.id, 'open'),
-    code: `${batch.code}/open`,
-    kind: 'cold-jars',
-    label: `${batch.label}, unsealed`,
-    unit: 'jar',
-    item: lot.item,
-    foodId: lot.foodId,
-    recipeId: batch.recipeId,
-    batchId: batch.id,
-    parentActId: act.id,
-    madeOn: lot.madeOn,
-    since: lot.since,
-    bestBefore: addDays(ctx.today, 7),
-    roomId: fridge?.id ?? null,
-    seal: 'unsealed',
-    process: lot.process,
-    details: { netG: lot.details.netG },
-  });
-  const netG = typeof lot.details.netG === 'number' ? lot.details.netG : null;
-  return {
-    lots: [open],
-    movements: pieces.map((piece) => ({ from: { lot: lot.id }, to: { lot: open.id }, qty: 1, grams: netG, piece })),
-  };
-}
-
-const nothingMoved = (act: Act): Entry => ({ act, lots: [], movements: [], changes: [] });
+export const nothingMoved = (act: Act): Entry => ({ act, lots: [], movements: [], changes: [] });
 
 /** Runs an act on a batch that must be in one of these states; says in words when it is not. */
 export function onBatch<T extends Told>(

@@ -3,13 +3,13 @@
  * a load on the trays, a freezer that stands still. Seals at 12 h and locked at 24 h; a set at 48 h, 14 days for plum kinds (needs of the trade; USDA and extension
  * texts on seals and on slow sets).
  */
+import { SEAL_CLOCK } from '#lib/batch/verdicts.ts';
 import type { BatchRecord } from '#lib/ledger/batch-record.ts';
 import type { HeldLot } from '#lib/ledger/lot.ts';
 import { CONDITIONING } from '#lib/reference/dried-storage.ts';
 import { loadBatches } from '#lib/store/batch-store.ts';
 import { loadLots } from '#lib/store/ledger-store.ts';
 import { addDays, type PlainDate } from '#lib/units/plain-date.ts';
-import { SEAL_HOURS } from './batch-flow.ts';
 import type { Context } from './context.ts';
 import { dryingDetails, dryingOf } from './drying-of.ts';
 import { type OutageNow, outagesNow } from './read-outage.ts';
@@ -54,7 +54,7 @@ const orderOf = ({ when }: Due): string => ('day' in when ? `${when.day}T00:00` 
 function sealDue(b: BatchRecord): Due[] {
   if (b.state !== 'cooling' || !b.outAt) return [];
   const out = Date.parse(b.outAt);
-  const when = { at: new Date(out + SEAL_HOURS.due * HOUR_MS), until: new Date(out + SEAL_HOURS.locked * HOUR_MS) };
+  const when = { at: new Date(out + SEAL_CLOCK.dueH * HOUR_MS), until: new Date(out + SEAL_CLOCK.closedH * HOUR_MS) };
   return [{ id: `${b.id}-seal`, what: `Try the seals of ${b.label} ${b.code}`, when, href: `/batches/${b.code}` }];
 }
 

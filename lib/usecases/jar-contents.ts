@@ -13,7 +13,7 @@ import type { Recipe } from '#lib/reference/recipes/recipe.ts';
 import { loadBatches } from '#lib/store/batch-store.ts';
 import { type DatedMovement, loadLots, movementsOf } from '#lib/store/ledger-store.ts';
 import type { Context } from './context.ts';
-import { sheetOf } from './frozen-sheet.ts';
+import { panBatchId, sheetOf } from './frozen-sheet.ts';
 import { plantingsOf } from './plantings-of.ts';
 import { recipeHere } from './recipes-here.ts';
 
@@ -44,7 +44,11 @@ export async function contentsOf(ctx: Context, lots: readonly HeldLot[]): Promis
   const ids = [...new Set(lots.flatMap((l) => (l.batchId ? [l.batchId] : [])))];
   const batches = await loadBatches(ctx.db, ctx.place.id, { ids });
   const ofDays = await batchesOfDays(ctx, batches);
-  const movements = await movementsOf(ctx.db, ctx.place.id, ids.map(panLotId));
+  const movements = await movementsOf(
+    ctx.db,
+    ctx.place.id,
+    batches.map((b) => panLotId(panBatchId(b))),
+  );
   const named = movements.flatMap((m) => [m.from, m.to]).flatMap((a) => (isLot(a) ? [a.lot] : []));
   const parents = new Map(
     (await loadLots(ctx.db, ctx.place.id, { ids: [...new Set(named)], emptied: true })).map((l) => [l.id, l]),
@@ -85,7 +89,7 @@ function contentsOfLot(
     samePan: [],
   };
   if (!batch) return { ...blank, ingredients: packedParts(lot) };
-  const pan = panLotId(batch.id);
+  const pan = panLotId(panBatchId(batch));
   const into = all.filter((m) => isLot(m.to) && m.to.lot === pan);
   const out = all.filter((m) => isLot(m.from) && m.from.lot === pan);
   const drawn = into.flatMap((m) => {

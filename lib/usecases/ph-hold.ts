@@ -21,6 +21,10 @@ const aboutPh = (part: string): boolean => part === PH_WANTED || part.startsWith
 export const withHold = (hold: string | null, part: string): string =>
   joined([...partsOf(hold).filter((p) => p !== part), part]) as string;
 
+/** The hold without that reason; the others stay. */
+export const withoutHold = (hold: string | null, part: string): string | null =>
+  joined(partsOf(hold).filter((p) => p !== part));
+
 /** The hold after its pH was read and is low enough: what else holds the lot stays. */
 export const withoutPhHold = (hold: string | null): string | null => joined(partsOf(hold).filter((p) => !aboutPh(p)));
 

@@ -1,11 +1,12 @@
 /** Batches on the go and lately made, and one batch with all that belongs to it. */
 import { meantToSet } from '#lib/batch/set-of-batch.ts';
+import { SEAL_CLOCK, type WayOut, type WhyOut } from '#lib/batch/verdicts.ts';
 import { type BatchRecord, JAR_SET, type ReadingRecord } from '#lib/ledger/batch-record.ts';
+import { isRefusal } from '#lib/ledger/entry.ts';
 import type { HeldLot } from '#lib/ledger/lot.ts';
 import { batchOfCode, loadBatches, readingsOf } from '#lib/store/batch-store.ts';
-import { loadLots } from '#lib/store/ledger-store.ts';
-import type { PlainDate } from '#lib/units/plain-date.ts';
-import { SEAL_HOURS } from './batch-flow.ts';
+import { loadLots, piecesOf } from '#lib/store/ledger-store.ts';
+import { type PlainDate, shortDate } from '#lib/units/plain-date.ts';
 import type { Context } from './context.ts';
 import { type CookTrack, cookTrack } from './cook-track.ts';
 import { type FrozenSheet, sheetOf } from './frozen-sheet.ts';
@@ -15,7 +16,9 @@ import { PH_STATES } from './ph-log.ts';
 import { suggestAddress } from './read-pantry.ts';
 import { recipeHere } from './recipes-here.ts';
 import { SET_HOURS, SET_WORDS } from './report-set.ts';
+import { hoursSinceOut } from './seal-check.ts';
 import { type LabelledFigure, shownWith } from './shown-figure.ts';
+import { coldUntil, waysOf, whyOut } from './take-out.ts';
 
 export interface BatchCard {
   code: string;
@@ -59,12 +62,23 @@ export interface PhView {
   readings: { at: string; read: string; pH: number; buffers: string | null; jar: string | null }[];
 }
 
+export interface OutView {
+  pieces: number[];
+  why: WhyOut;
+  ways: WayOut[];
+  /** "Sat 20 Sep". */
+  fridgeBy: string;
+  processMin: number | null;
+}
+
+export type ShownSheet = Omit<FrozenSheet, 'figures'> & { figures: LabelledFigure[] };
+
 export interface BatchView {
   code: string;
   label: string;
   state: BatchRecord['state'];
   day: string;
-  sheet: (Omit<FrozenSheet, 'figures'> & { figures: LabelledFigure[] }) | null;
+  sheet: ShownSheet | null;
   inputs: { code: string; grams: number }[];
   readings: { at: string; kind: string; value: number; unit: string }[];
   /** While it is on the stove. */
@@ -81,6 +95,7 @@ export interface BatchView {
     process: string | null;
     address: string | null;
     hold: string | null;
+    flags: string[];
   }[];
   partial: { grams: number; useBy: string | null } | null;
   /** ISO instant the process clock ends, on the real clock of the person looking; null when it does not run. */
@@ -90,6 +105,8 @@ export interface BatchView {
   address: { suggested: string; addresses: string[] } | null;
   /** Whether and how the cold jars set; null where nothing has to set or it is too soon. */
   set: { said: string | null } | null;
+  /** The numbered jars still there, and where they may go if they may not stay. */
+  out: OutView | null;
   /** Other filled batches that could share the load. */
   sharing: BatchCard[];
   kitchen: string;
@@ -98,15 +115,16 @@ export interface BatchView {
 export async function readBatch(ctx: Context, code: string): Promise<BatchView | null> {
   const batch = await batchOfCode(ctx.db, ctx.place.id, code);
   if (!batch) return null;
-  const [readings, lots, filled] = await Promise.all([
+  const [readings, lots, sharing] = await Promise.all([
     readingsOf(ctx.db, ctx.place.id, { batchId: batch.id }),
     loadLots(ctx.db, ctx.place.id, { batchId: batch.id, emptied: true }),
-    loadBatches(ctx.db, ctx.place.id, { states: ['filled'] }),
+    sharingWith(ctx, batch),
   ]);
   const jars = lots.filter((l) => l.unit === 'jar' || l.unit === 'pack');
   const partial = lots.find((l) => l.kind === 'cold-jars' && l.unit === 'g');
   const own = batch.formulaVersion !== 'season';
-  const hoursOut = batch.outAt ? (ctx.now.getTime() - Date.parse(batch.outAt)) / 3_600_000 : null;
+  const hoursOut = batch.outAt ? hoursSinceOut(ctx, batch) : null;
+  const sealState = batch.state === 'cooling' && hoursOut !== null ? sealStateOf(hoursOut) : null;
   const first = jars.find((l) => l.kind === 'jars');
   return {
     code: batch.code,
@@ -120,16 +138,15 @@ export async function readBatch(ctx: Context, code: string): Promise<BatchView |
     foodId: recipeHere(ctx.place, batch.recipeId)?.fruits[0]?.foodIds[0] ?? '',
     log: batch.log.map((l) => ({ ...l, time: localClock(l.at, ctx.place.timeZone).time })),
     ph: phOf(ctx, batch, jars, readings),
-    jars: jars.map(jarOf),
+    jars: jars.map((l) => jarOf(l, sealState)),
     partial: partial ? { grams: partial.onHand, useBy: partial.bestBefore } : null,
     processEndsInMs: own ? processEndsIn(ctx, batch) : null,
     hoursOut,
-    sealState: batch.state === 'cooling' && hoursOut !== null ? sealStateOf(hoursOut) : null,
+    sealState,
     address: batch.state === 'cooling' && first ? await suggestAddress(ctx, first) : null,
     set: own ? setOf(ctx, batch, readings) : null,
-    sharing: filled
-      .filter((b) => b.code !== batch.code)
-      .map(({ code: c, label, state, day }) => ({ code: c, label, state, day })),
+    out: first && first.onHand > 0 ? await outOf(ctx, batch, first) : null,
+    sharing,
     kitchen: ctx.place.kitchens.find((k) => k.id === batch.kitchenId)?.label ?? '',
   };
 }
@@ -140,6 +157,19 @@ function setOf(ctx: Context, batch: BatchRecord, readings: ReadingRecord[]): Bat
   if (!recipe || !meantToSet(recipe) || hours < SET_HOURS.untouched) return null;
   const last = readings.findLast((r) => r.kind === 'set-test' && r.instrument === JAR_SET);
   return { said: last ? (SET_WORDS[last.value / 100] ?? null) : null };
+}
+
+/** The other filled batches a canner load can take along: one that is held for its pH is not boiled again, nor takes others with it. */
+async function sharingWith(ctx: Context, batch: BatchRecord): Promise<BatchCard[]> {
+  if (batch.state !== 'filled') return [];
+  const filled = await loadBatches(ctx.db, ctx.place.id, { states: ['filled'] });
+  const lots = await Promise.all(filled.map((b) => loadLots(ctx.db, ctx.place.id, { batchId: b.id })));
+  const held = new Set(lots.flat().flatMap((l) => (l.batchId && heldByHighPh(l.hold) ? [l.batchId] : [])));
+  return held.has(batch.id)
+    ? []
+    : filled
+        .filter((b) => b.id !== batch.id && !held.has(b.id))
+        .map(({ code, label, state, day }) => ({ code, label, state, day }));
 }
 
 function phOf(ctx: Context, batch: BatchRecord, jars: HeldLot[], readings: ReadingRecord[]): PhView {
@@ -164,15 +194,31 @@ function phOf(ctx: Context, batch: BatchRecord, jars: HeldLot[], readings: Readi
 const inputLots = (b: BatchRecord): { code: string; grams: number }[] =>
   Array.isArray(b.inputs.lots) ? (b.inputs.lots as { code: string; grams: number }[]) : [];
 const readingOf = (r: ReadingRecord) => ({ at: r.at, kind: r.kind, value: r.value / 100, unit: r.unit });
-const jarOf = (l: HeldLot) => ({
+/** A seal nobody answered in time is shown as what it has become. */
+const jarOf = (l: HeldLot, sealState: BatchView['sealState']) => ({
   code: l.code,
   onHand: l.onHand,
   kind: l.kind,
-  seal: l.seal,
+  seal: sealState === 'locked' && l.seal === 'waiting' ? 'unverified' : l.seal,
   process: l.process,
   address: l.address,
   hold: l.hold,
+  flags: l.flags,
 });
+
+/** Null while nothing is against the jars: a lid that gave is told while they cool, anything else as long as it stands. */
+async function outOf(ctx: Context, batch: BatchRecord, lot: HeldLot): Promise<OutView | null> {
+  const why = whyOut(lot);
+  if (why === 'unsealed' && batch.state !== 'cooling') return null;
+  const until = coldUntil(ctx.today, 'fridge');
+  return {
+    pieces: (await piecesOf(ctx.db, ctx.place.id, [lot.id])).get(lot.id) ?? [],
+    why,
+    ways: waysOf(ctx, batch, lot),
+    fridgeBy: isRefusal(until) ? '' : shortDate(until),
+    processMin: sheetOf(batch).processMin ?? null,
+  };
+}
 
 /** Milliseconds from now to the end of the process, on the place's own clock. */
 function processEndsIn(ctx: Context, b: BatchRecord): number | null {
@@ -183,4 +229,4 @@ function processEndsIn(ctx: Context, b: BatchRecord): number | null {
 }
 
 const sealStateOf = (hours: number): BatchView['sealState'] =>
-  hours < SEAL_HOURS.due ? 'early' : hours < SEAL_HOURS.red ? 'due' : hours <= SEAL_HOURS.locked ? 'red' : 'locked';
+  hours < SEAL_CLOCK.dueH ? 'early' : hours < SEAL_CLOCK.lateH ? 'due' : hours <= SEAL_CLOCK.closedH ? 'red' : 'locked';

@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict';
 import { describe, it } from 'vitest';
-import { holdVerdict, processVerdict, sealVerdict, unsealedWays } from '#lib/batch/verdicts.ts';
+import { holdVerdict, loadSuspect, processVerdict, sealVerdict, waysOut } from '#lib/batch/verdicts.ts';
 
 describe('process verdict', () => {
   it('is as tested only with every minute kept and nothing deviating', () => {
@@ -31,11 +31,31 @@ describe('seal verdict', () => {
     assert.equal(sealVerdict({ hoursOut: 11, sealed: false }), 'not sealed');
     assert.equal(sealVerdict({ hoursOut: 40, sealed: true }), 'sealed');
   });
-  it('offers fridge, freezer and a second process at 11 h, only discard at 31 h (story B1)', () => {
-    assert.deepEqual(unsealedWays(11, true), ['fridge', 'freezer', 'process again']);
-    assert.deepEqual(unsealedWays(31, true), ['discard']);
-    assert.deepEqual(unsealedWays(11, false), ['fridge', 'freezer']);
-    assert.deepEqual(unsealedWays(Number.NaN, true), ['discard']);
+});
+
+describe('the ways out', () => {
+  it('of a lid that gave are fridge, freezer and a second process at 11 h, discard alone at 31 h (story B1)', () => {
+    assert.deepEqual(waysOut('unsealed', 11, true), ['fridge', 'freezer', 'process again']);
+    assert.deepEqual(waysOut('unsealed', 24, true), ['fridge', 'freezer', 'process again']);
+    assert.deepEqual(waysOut('unsealed', 24.1, true), ['discard']);
+    assert.deepEqual(waysOut('unsealed', 31, true), ['discard']);
+    assert.deepEqual(waysOut('unsealed', 11, false), ['fridge', 'freezer']);
+    assert.deepEqual(waysOut('unsealed', Number.NaN, true), ['discard']);
+  });
+  it('of a process not as tested end for a second one after 2 h, for the cold after 24 h (Nebraska extension)', () => {
+    assert.deepEqual(waysOut('process', 2, true), ['fridge', 'freezer', 'process again']);
+    assert.deepEqual(waysOut('process', 2.1, true), ['fridge', 'freezer']);
+    assert.deepEqual(waysOut('process', 24.1, true), ['discard']);
+  });
+  it('of a pH too high never lead back to the canner', () => {
+    assert.deepEqual(waysOut('acid', 1, true), ['fridge', 'freezer']);
+    assert.deepEqual(waysOut('acid', 25, true), ['discard']);
+  });
+  it('turn on the load from two jars or a tenth of it', () => {
+    assert.deepEqual(
+      [loadSuspect(1, 6), loadSuspect(1, 10), loadSuspect(1, 12), loadSuspect(2, 40)],
+      [true, true, false, true],
+    );
   });
 });
 

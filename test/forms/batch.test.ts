@@ -1,5 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { batchAskForm, fillForm, processForm, readingForm, sealForm, startForm } from '#lib/forms/batch.ts';
+import {
+  batchAskForm,
+  fillForm,
+  processForm,
+  readingForm,
+  sealForm,
+  startForm,
+  takeOutForm,
+} from '#lib/forms/batch.ts';
 import { batchAskOf } from '#lib/usecases/batch-ask-of-form.ts';
 
 const id = 'batch-form-1';
@@ -102,16 +110,16 @@ describe('the steps of a batch', () => {
     );
   });
 
-  it('are seals, by the numbers of the jars that gave', () => {
-    const numbers = (unsealed: string) => {
-      const result = sealForm.safeParse({ id, code: 'x', unsealed, address: 'B2-S1' });
-      return result.success ? result.data.unsealed : result.error.issues[0]?.message;
-    };
-    expect([numbers(''), numbers('4'), numbers('1, 4 6'), numbers(' 2,3 ')]).toEqual([[], [4], [1, 4, 6], [2, 3]]);
-    for (const bad of ['one', '-1', '1;2', '1.5'])
-      expect(numbers(bad)).toBe('numbers of the jars that gave, with commas between');
-    expect(sealForm.safeParse({ id, code: 'x', unsealed: '', address: '' }).error?.issues[0]?.message).toBe(
-      'the shelf is missing',
-    );
+  it('are seals answered with a shelf, and jars by number with the way they go', () => {
+    expect(sealForm.safeParse({ id, code: 'x', address: '' }).error?.issues[0]?.message).toBe('the shelf is missing');
+    const way = 'fridge';
+    expect(takeOutForm.parse({ id, code: 'x', pieces: ['4', '1'], way }).pieces).toEqual([4, 1]);
+    for (const pieces of [undefined, []])
+      expect(takeOutForm.safeParse({ id, code: 'x', pieces, way }).error?.issues[0]?.message).toBe(
+        'tick the jars first',
+      );
+    for (const pieces of [['0'], ['1.5'], ['one']])
+      expect(takeOutForm.safeParse({ id, code: 'x', pieces, way }).success).toBe(false);
+    expect(takeOutForm.safeParse({ id, code: 'x', pieces: ['1'], way: 'shelf' }).success).toBe(false);
   });
 });

@@ -1,156 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import { batchOfCode, readingsOf } from '#lib/store/batch-store.ts';
-import { loadLots, lotOfCode, piecesOf, rebuildBalances } from '#lib/store/ledger-store.ts';
-import { checkSeals, fillBatch, logReading, processLoad } from '#lib/usecases/batch-flow.ts';
+import { loadLots, lotOfCode, rebuildBalances } from '#lib/store/ledger-store.ts';
+import { fillBatch, logReading, processLoad } from '#lib/usecases/batch-flow.ts';
 import { DEMO_PLACE } from '#lib/usecases/open-demo.ts';
 import { readBatch, readBatches } from '#lib/usecases/read-batches.ts';
-import { readPantry } from '#lib/usecases/read-pantry.ts';
-import { readTrace } from '#lib/usecases/read-trace.ts';
 import { startBatches } from '#lib/usecases/start-batches.ts';
-import { takeJars } from '#lib/usecases/take-jars.ts';
 import { demoAt, demoOn, doneOf, refusalOf } from '#test/support/demo-database.ts';
-import { CODES, cooling, damsonAsk, filled, filling, lit, weighedIn } from './damson-day.ts';
+import { CODES, damsonAsk, filled, filling, lit, weighedIn } from './damson-day.ts';
 
 const open = demoOn('2025-09-12');
 const [A, B] = CODES;
-const sealed = (change: object = {}) => ({
-  id: 'seal-b',
-  code: B,
-  unsealed: [] as number[],
-  address: 'B2-S1',
-  ...change,
-});
-
-describe('the seals', () => {
-  it('are not tried before 12 hours have gone by', async () => {
-    const db = await open();
-    await cooling(db);
-    const early = await demoAt(db, '2025-09-14', '07:29');
-    expect(refusalOf(await checkSeals(early, sealed()))).toBe(
-      'the jars came out 12.0 h ago; leave them 12 h before the seals are tried',
-    );
-    expect(refusalOf(await checkSeals(await demoAt(db, '2025-09-13', '22:00'), sealed()))).toContain('2.5 h ago');
-    expect((await lotOfCode(db, DEMO_PLACE, B))?.seal).toBe('waiting');
-  });
-
-  it('are due at 12 hours, overdue at 20 and too late after 24', async () => {
-    const db = await open();
-    await cooling(db);
-    const stateAt = async (day: string, time: string) => (await readBatch(await demoAt(db, day, time), B))?.sealState;
-    expect([
-      await stateAt('2025-09-14', '07:29'),
-      await stateAt('2025-09-14', '07:30'),
-      await stateAt('2025-09-14', '15:29'),
-      await stateAt('2025-09-14', '15:30'),
-      await stateAt('2025-09-14', '19:30'),
-      await stateAt('2025-09-14', '19:31'),
-    ]).toEqual(['early', 'due', 'due', 'red', 'red', 'locked']);
-  });
-
-  it('answered within 24 hours shelve the jars as sealed', async () => {
-    const db = await open();
-    await cooling(db);
-    const last = await demoAt(db, '2025-09-14', '19:30');
-    expect(doneOf(await checkSeals(last, sealed())).said).toBe('6 jars sealed, to B2-S1.');
-    expect(await lotOfCode(db, DEMO_PLACE, B)).toMatchObject({ seal: 'sealed', flags: [] });
-  });
-
-  it('answered after 24 hours shelve them as unverified, with a note', async () => {
-    const db = await open();
-    await cooling(db);
-    const late = await demoAt(db, '2025-09-14', '19:31');
-    expect(doneOf(await checkSeals(late, sealed())).said).toBe('6 jars unverified (checked after 24 h), to B2-S1.');
-    expect(await lotOfCode(db, DEMO_PLACE, B)).toMatchObject({
-      seal: 'unverified',
-      flags: ['seal checked after 24 h: look at each jar when it is opened'],
-    });
-  });
-
-  it('of which one gave leave five on the shelf and one in the fridge, to be used within a week', async () => {
-    const db = await open();
-    await cooling(db);
-    const lids = (await loadLots(db, DEMO_PLACE, { item: 'lid-regular' })).reduce((n, l) => n + l.onHand, 0);
-    const morning = await demoAt(db, '2025-09-14', '07:30');
-    doneOf(await checkSeals(morning, { id: 'seal-a', code: A, unsealed: [], address: 'B2-S1' }));
-    expect(doneOf(await checkSeals(morning, sealed({ unsealed: [4] }))).said).toBe(
-      '5 jars sealed, to B2-S1; 1 open jar to the fridge, to be used by 2025-09-21.',
-    );
-    const [shelf, open1] = [await lotOfCode(db, DEMO_PLACE, B), await lotOfCode(db, DEMO_PLACE, `${B}/open`)];
-    expect(shelf).toMatchObject({ onHand: 5, seal: 'sealed' });
-    expect(open1).toMatchObject({
-      onHand: 1,
-      kind: 'cold-jars',
-      seal: 'unsealed',
-      bestBefore: '2025-09-21',
-      roomId: 'wrenlatch:room:kitchen-fridge',
-    });
-    const pieces = await piecesOf(db, DEMO_PLACE, [shelf?.id ?? '', open1?.id ?? '']);
-    expect([...pieces.values()]).toEqual([[1, 2, 3, 5, 6], [4]]);
-    const pantry = await readPantry(morning);
-    const madeHere = pantry.lines
-      .find((l) => l.line === 'Damson jam')
-      ?.lots.filter((l) => CODES.some((c) => c === l.code));
-    expect(madeHere?.reduce((n, l) => n + l.count, 0)).toBe(11);
-    expect((await loadLots(db, DEMO_PLACE, { item: 'lid-regular' })).reduce((n, l) => n + l.onHand, 0)).toBe(lids);
-    const trace = await readTrace(morning, `${B}/04`);
-    expect([trace?.made, trace?.piece?.state]).toEqual([6, 'moved to the cold']);
-    expect((await readTrace(morning, `${B}/open/04`))?.trees).toEqual(['D3-05', 'D3-06', 'D3-07']);
-    expect(await rebuildBalances(db, DEMO_PLACE)).toEqual([]);
-  });
-
-  it('name a jar twice and it is still one jar; name one that is not there and it is refused', async () => {
-    const db = await open();
-    await cooling(db);
-    const morning = await demoAt(db, '2025-09-14', '07:30');
-    expect(refusalOf(await checkSeals(morning, sealed({ unsealed: [7] })))).toBe(`jar 7 is not one of the 6 of ${B}`);
-    expect(refusalOf(await checkSeals(morning, sealed({ unsealed: [0] })))).toContain('jar 0');
-    expect(doneOf(await checkSeals(morning, sealed({ unsealed: [4, 4] }))).said).toContain('5 jars sealed');
-    expect(await lotOfCode(db, DEMO_PLACE, B)).toMatchObject({ onHand: 5 });
-    expect(await lotOfCode(db, DEMO_PLACE, `${B}/open`)).toMatchObject({ onHand: 1 });
-  });
-
-  it('that all gave leave nothing on the shelf', async () => {
-    const db = await open();
-    await cooling(db);
-    doneOf(await checkSeals(await demoAt(db, '2025-09-14', '07:30'), sealed({ unsealed: [1, 2, 3, 4, 5, 6] })));
-    expect(await lotOfCode(db, DEMO_PLACE, B)).toMatchObject({ onHand: 0 });
-    expect(await lotOfCode(db, DEMO_PLACE, `${B}/open`)).toMatchObject({ onHand: 6 });
-  });
-
-  it('are answered once', async () => {
-    const db = await open();
-    await cooling(db);
-    const morning = await demoAt(db, '2025-09-14', '07:30');
-    doneOf(await checkSeals(morning, sealed()));
-    expect(await checkSeals(morning, sealed())).toMatchObject({ replayed: true });
-    expect(refusalOf(await checkSeals(morning, sealed({ id: 'seal-b-again' })))).toBe(`${B} is jarred already`);
-    expect(refusalOf(await checkSeals(morning, sealed({ id: 'seal-none', code: '25256-XXX-A' })))).toBe(
-      'there is no batch 25256-XXX-A',
-    );
-  });
-
-  it('keep the jars from being taken until they are answered', async () => {
-    const db = await open();
-    const ctx = await cooling(db);
-    const there = (await loadLots(db, DEMO_PLACE, { kinds: ['jars'] }))
-      .filter((l) => l.label === 'Damson jam' && l.seal !== 'waiting')
-      .reduce((n, l) => n + l.onHand, 0);
-    const why = refusalOf(
-      await takeJars(ctx, {
-        id: 'take-early',
-        slug: 'damson-jam',
-        count: there + 1,
-        to: 'eaten',
-        who: null,
-        person: null,
-        at: null,
-      }),
-    );
-    expect(why).toBe(
-      `${there} left of Damson jam that may leave (the others: its seal has not been checked yet); ${there + 1} asked for`,
-    );
-  });
-});
 
 describe('the trim', () => {
   it('of fruit from the ground cannot come to be, for such fruit is not cooked', async () => {

@@ -6,13 +6,14 @@ import { isRefusal } from '#lib/ledger/entry.ts';
 import { batchOfCode } from '#lib/store/batch-store.ts';
 import type { Db } from '#lib/store/database/open-database.ts';
 import { loadLots, lotOfCode, movementsOf, rebuildBalances } from '#lib/store/ledger-store.ts';
-import { checkSeals, processLoad } from '#lib/usecases/batch-flow.ts';
+import { processLoad } from '#lib/usecases/batch-flow.ts';
 import { draftBatch } from '#lib/usecases/draft-batch.ts';
 import { draftView } from '#lib/usecases/draft-view.ts';
 import { DEMO_PLACE } from '#lib/usecases/open-demo.ts';
 import { readBatch } from '#lib/usecases/read-batches.ts';
 import { readTrace } from '#lib/usecases/read-trace.ts';
 import { recordHarvest } from '#lib/usecases/record-harvest.ts';
+import { checkSeals } from '#lib/usecases/seal-check.ts';
 import { startBatches } from '#lib/usecases/start-batches.ts';
 import { takeJars } from '#lib/usecases/take-jars.ts';
 import { demoAt, demoContext, demoOn, doneOf, refusalOf } from '#test/support/demo-database.ts';
@@ -190,7 +191,7 @@ describe('3.00 kg of them as jam', () => {
     const morning = await demoAt(db, '2025-09-14', '07:30');
     for (const code of CODES) {
       expect(await readBatch(morning, code)).toMatchObject({ sealState: 'due', hoursOut: 12 });
-      expect(doneOf(await checkSeals(morning, { id: `seal-${code}`, code, unsealed: [], address: 'B2-S1' })).said).toBe(
+      expect(doneOf(await checkSeals(morning, { id: `seal-${code}`, code, address: 'B2-S1' })).said).toBe(
         '6 jars sealed, to B2-S1.',
       );
       expect(await lotOfCode(db, DEMO_PLACE, code)).toMatchObject({
@@ -210,8 +211,7 @@ describe('one damson taken in November', () => {
     const db = await open();
     await cooling(db);
     const morning = await demoAt(db, '2025-09-14', '07:30');
-    for (const code of CODES)
-      doneOf(await checkSeals(morning, { id: `seal-${code}`, code, unsealed: [], address: 'B2-S1' }));
+    for (const code of CODES) doneOf(await checkSeals(morning, { id: `seal-${code}`, code, address: 'B2-S1' }));
     const older = (await loadLots(db, DEMO_PLACE, { kinds: ['jars'] })).filter(
       (l) => l.label === 'Damson jam' && l.madeOn < '2025',
     );

@@ -4,13 +4,13 @@ import { batchOfCode } from '#lib/store/batch-store.ts';
 import { loadLots, lotOfCode, rebuildBalances } from '#lib/store/ledger-store.ts';
 import { listPlaces, loadPlace } from '#lib/store/place-store.ts';
 import { plainDate } from '#lib/units/plain-date.ts';
-import { checkSeals } from '#lib/usecases/batch-flow.ts';
 import { plantCrop, receive } from '#lib/usecases/change-place.ts';
 import { openContext } from '#lib/usecases/context.ts';
 import { DEMO_PLACE, moveDemoDay, openDemo } from '#lib/usecases/open-demo.ts';
 import { openOwnPlace } from '#lib/usecases/open-places.ts';
 import { readLine } from '#lib/usecases/read-pantry.ts';
 import { recordHarvest } from '#lib/usecases/record-harvest.ts';
+import { checkSeals } from '#lib/usecases/seal-check.ts';
 import { takeJars } from '#lib/usecases/take-jars.ts';
 import { DEMO_INSTANT, demoAt, demoContext, demoOn, doneOf, refusalOf } from '#test/support/demo-database.ts';
 import { bucket, CODES, cooling, damsons } from './damson-day.ts';
@@ -82,8 +82,7 @@ describe('the demo moved on', () => {
     const db = await open();
     await cooling(db);
     const morning = await demoAt(db, '2025-09-14', '07:30');
-    for (const code of CODES)
-      doneOf(await checkSeals(morning, { id: `seal-${code}`, code, unsealed: [], address: 'B2-S1' }));
+    for (const code of CODES) doneOf(await checkSeals(morning, { id: `seal-${code}`, code, address: 'B2-S1' }));
     await moveDemoDay(db, day('2025-09-12'), day('2025-11-20'), LATER);
     expect(doneOf(await takeJars(await demoContext(db), { id: 'take-a-damson', ...one })).jars).toEqual([
       '25256-DAM-A/01',

@@ -6,13 +6,14 @@ import { describe, expect, it } from 'vitest';
 import { batchOfCode, readingsOf } from '#lib/store/batch-store.ts';
 import type { Db } from '#lib/store/database/open-database.ts';
 import { lotOfCode } from '#lib/store/ledger-store.ts';
-import { checkSeals, fillBatch, processLoad } from '#lib/usecases/batch-flow.ts';
+import { fillBatch, processLoad } from '#lib/usecases/batch-flow.ts';
 import type { Context } from '#lib/usecases/context.ts';
 import { DEMO_PLACE } from '#lib/usecases/open-demo.ts';
 import { logPh } from '#lib/usecases/ph-log.ts';
 import { readBatch } from '#lib/usecases/read-batches.ts';
 import { readLine } from '#lib/usecases/read-pantry.ts';
 import { recordHarvest } from '#lib/usecases/record-harvest.ts';
+import { checkSeals } from '#lib/usecases/seal-check.ts';
 import { startBatches } from '#lib/usecases/start-batches.ts';
 import { demoAt, demoOn, doneOf, refusalOf } from '#test/support/demo-database.ts';
 import { bucket, CODES as DAMSONS, damsonAsk, damsons, filled } from './damson-day.ts';
@@ -114,7 +115,10 @@ describe('a pH reading', () => {
     expect(await holdOf(db)).toBe('not for shelf: pH 4.71 is above 4.6, to the freezer or the fridge');
     doneOf(await processLoad(ctx, { id: 'out-pears', codes: [CODE], step: 'out', minutes: 90, deviation: null }));
     const sunday = await demoAt(db, '2025-09-14', '07:30');
-    doneOf(await checkSeals(sunday, { id: 'seal-pears', code: CODE, unsealed: [], address: 'B2-S1' }));
+    expect(refusalOf(await checkSeals(sunday, { id: 'seal-pears', code: CODE, address: 'B2-S1' }))).toContain(
+      'stays off the shelf',
+    );
+    expect((await readBatch(sunday, CODE))?.out).toMatchObject({ why: 'acid', ways: ['fridge', 'freezer'] });
     expect(await holdOf(db)).toContain('not for shelf: pH 4.71');
     const jars = (await readLine(sunday, 'pear-ginger-conserve'))?.pieces.filter((p) => p.code.startsWith(CODE)) ?? [];
     expect(jars.map((p) => [p.mayLeave, p.why?.slice(0, 23)])).toEqual(

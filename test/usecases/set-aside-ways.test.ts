@@ -216,9 +216,7 @@ describe('ways out of a set-aside', () => {
     const offPans = movements.filter(
       (m) =>
         isLot(m.from) &&
-        (isLot(m.to)
-          ? kind.get(m.to.lot) === 'set-aside'
-          : m.to.sink === 'trim' && kind.get(m.from.lot) === 'batch'),
+        (isLot(m.to) ? kind.get(m.to.lot) === 'set-aside' : m.to.sink === 'trim' && kind.get(m.from.lot) === 'batch'),
     );
     const view = await readSetAsideSeason(ctx);
     expect(view.cameOffG).toBe(offPans.reduce((g, m) => g + (m.grams ?? 0), 0));

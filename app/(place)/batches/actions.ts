@@ -5,21 +5,30 @@ import type { z } from 'zod';
 import {
   BATCH_LISTS,
   batchAskForm,
+  deviationForm,
   fillForm,
+  OUT_LISTS,
   processForm,
   readingForm,
   sealForm,
   setForm,
+  setTestForm,
   startForm,
+  stoveMarkForm,
+  takeOutForm,
 } from '#lib/forms/batch.ts';
 import { parseForm } from '#lib/forms/parse-form.ts';
 import { phForm } from '#lib/forms/ph.ts';
 import { batchAskOf } from '#lib/usecases/batch-ask-of-form.ts';
-import { checkSeals, fillBatch, logReading, processLoad, type Told } from '#lib/usecases/batch-flow.ts';
+import { fillBatch, logReading, processLoad, type Told } from '#lib/usecases/batch-flow.ts';
 import type { Context } from '#lib/usecases/context.ts';
 import { logPh } from '#lib/usecases/ph-log.ts';
+import { reportDeviation } from '#lib/usecases/report-deviation.ts';
 import { reportSet } from '#lib/usecases/report-set.ts';
+import { checkSeals } from '#lib/usecases/seal-check.ts';
 import { startBatches } from '#lib/usecases/start-batches.ts';
+import { logSetTest, startBoil, stopBoil } from '#lib/usecases/stove.ts';
+import { takeOut } from '#lib/usecases/take-out.ts';
 import { placeContext } from '../../place-context.ts';
 
 export async function start(data: FormData): Promise<void> {
@@ -38,10 +47,15 @@ export async function start(data: FormData): Promise<void> {
 }
 
 export const read = async (data: FormData): Promise<void> => act(readingForm, data, logReading);
+export const boils = async (data: FormData): Promise<void> => act(stoveMarkForm, data, startBoil);
+export const stop = async (data: FormData): Promise<void> => act(stoveMarkForm, data, stopBoil);
+export const setTest = async (data: FormData): Promise<void> => act(setTestForm, data, logSetTest);
 export const fill = async (data: FormData): Promise<void> => act(fillForm, data, fillBatch);
 export const process = async (data: FormData): Promise<void> => act(processForm, data, processLoad, ['codes']);
 export const seal = async (data: FormData): Promise<void> => act(sealForm, data, checkSeals);
 export const set = async (data: FormData): Promise<void> => act(setForm, data, reportSet);
+export const deviate = async (data: FormData): Promise<void> => act(deviationForm, data, reportDeviation);
+export const out = async (data: FormData): Promise<void> => act(takeOutForm, data, takeOut, OUT_LISTS);
 
 /** A void reading is written down and shown as not taken: what to do stands in it. */
 export const readPh = async (data: FormData): Promise<void> =>
@@ -60,12 +74,13 @@ async function act<T>(
 ): Promise<void> {
   const context = await placeContext();
   const code = String(data.get('back') ?? data.get('code') ?? '');
+  const stove = data.get('page') === 'stove' ? '/stove' : '';
   const parsed = parseForm(schema, data, lists);
   const done: Done = parsed.ok
     ? await run(context, parsed.value)
     : { refused: Object.values(parsed.state.fields).flat().join('; ') };
   revalidatePath('/', 'layout');
   redirect(
-    `/batches/${encodeURIComponent(code)}?${new URLSearchParams('refused' in done ? { refused: done.refused } : { said: done.done.said })}`,
+    `/batches/${encodeURIComponent(code)}${stove}?${new URLSearchParams('refused' in done ? { refused: done.refused } : { said: done.done.said })}`,
   );
 }

@@ -1,9 +1,9 @@
 'use server';
 import {
-  clotForm,
-  cupForm,
   BLEND_LISTS,
   blendForm,
+  clotForm,
+  cupForm,
   cutForm,
   dryForm,
   herbForm,
@@ -28,9 +28,9 @@ import {
   takeWayOut,
   weighDrying,
 } from '#lib/usecases/set-aside-acts.ts';
-import { testByAlcohol, tryByCup } from '#lib/usecases/strength-tests.ts';
 import { bringHerbs, cutForDrying, pressFruit, zestFruit } from '#lib/usecases/set-aside-makes.ts';
 import { startVinegar, strainVinegar, sweetenPeel } from '#lib/usecases/set-aside-sweets.ts';
+import { testByAlcohol, tryByCup } from '#lib/usecases/strength-tests.ts';
 import { runAct, saying } from '../../run-act.ts';
 
 export const dry = async (data: FormData): Promise<void> =>

@@ -9,7 +9,7 @@ import { LinkButton } from '#components/link-button.tsx';
 import { Problem } from '#components/problem.tsx';
 import { readBatch } from '#lib/usecases/read-batches.ts';
 import { placeContext } from '../../../place-context.ts';
-import { fill, process, read, readPh, seal, set } from '../actions.ts';
+import { deviate, fill, out, process, read, readPh, seal, set } from '../actions.ts';
 
 export const metadata: Metadata = { title: 'Batch' };
 
@@ -31,11 +31,16 @@ export default async function BatchPage({
       {said ? <p role="status">{said}</p> : null}
       <BatchCardView
         view={view}
-        actions={{ read, fill, process, seal, readPh, set }}
-        ids={Array.from({ length: 6 }, () => randomUUID())}
+        actions={{ read, fill, process, seal, readPh, set, out, deviate }}
+        ids={Array.from({ length: 7 }, () => randomUUID())}
         renderedAt={Date.now()}
       />
       <ButtonRow>
+        {view.sheet && (view.state === 'cooking' || view.state === 'filled') ? (
+          <LinkButton kind="quiet" href={`/batches/${encodeURIComponent(view.code)}/stove`}>
+            At the stove, in large
+          </LinkButton>
+        ) : null}
         <LinkButton kind="quiet" href={`/print/batch?code=${encodeURIComponent(view.code)}`}>
           Batch record on paper
         </LinkButton>

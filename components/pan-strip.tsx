@@ -1,0 +1,36 @@
+import styles from './pan-strip.module.css';
+import { RunningTime } from './running-time.tsx';
+import type { PanShown } from './stove-shown.ts';
+
+const PHASE: Record<PanShown['phase'], string> = {
+  heat: 'heating',
+  boil: 'boiling',
+  fill: 'to be filled',
+  canner: 'to the canner',
+  processing: 'in the canner',
+  done: 'done',
+};
+
+/** The other pans and loads that are on, each with its clock; a tap goes to it. */
+export function PanStrip({ pans, renderedAt }: { pans: readonly PanShown[]; renderedAt: number }) {
+  if (pans.length === 0) return null;
+  return (
+    <nav className={styles.strip} aria-label="The other pans">
+      {pans.map((p) => (
+        <a key={p.code} href={`/batches/${encodeURIComponent(p.code)}/stove`} className={styles.pan}>
+          <b>{p.code}</b>
+          <span>
+            {PHASE[p.phase]} <PanTime pan={p} renderedAt={renderedAt} />
+          </span>
+        </a>
+      ))}
+    </nav>
+  );
+}
+
+function PanTime({ pan, renderedAt }: { pan: PanShown; renderedAt: number }) {
+  if (pan.endsInMs !== null) return <RunningTime label={`${pan.code}, left`} until={renderedAt + pan.endsInMs} />;
+  if (pan.phase === 'boil' && pan.boiledMs !== null)
+    return <RunningTime label={`${pan.code}, boiling for`} since={renderedAt - pan.boiledMs} />;
+  return null;
+}
