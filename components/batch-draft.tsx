@@ -82,15 +82,33 @@ export type BatchDraftProps = {
     pectin: string;
     acid: string;
     stock: string;
+    pectinFrom: string;
+    acidFrom: string;
   };
   colour: string;
   pans: readonly { value: string; label: string }[];
   kitchens: readonly { value: string; label: string }[];
   jars: readonly { value: string; label: string }[];
+  pectins: readonly { value: string; label: string }[];
+  acids: readonly { value: string; label: string }[];
   start: FormAction;
   id: string;
   refused: string | null;
 };
+
+/** What the cook may set otherwise than the recipe. */
+const OWN_FIELDS = [
+  'batches',
+  'sugar',
+  'addwater',
+  'pectinFrom',
+  'pectin',
+  'stock',
+  'acidFrom',
+  'acid',
+] as const satisfies readonly (keyof BatchDraftProps['typed'])[];
+const WEIGHED_FIELDS = ['trim', 'brix', 'water', 'pan', 'kitchen', 'jar'] as const;
+const AS_WRITTEN = { value: '', label: 'as written' };
 
 /** The sheet: on the left what was weighed, on the right what follows from it, and the button that lights the burner. */
 export function BatchDraft(p: BatchDraftProps) {
@@ -140,12 +158,7 @@ export function BatchDraft(p: BatchDraftProps) {
                 <Field as="select" name="jar" label="Jars" required options={p.jars} defaultValue={typed.jar} />
               ) : null}
             </div>
-            <details
-              className={styles.own}
-              open={Boolean(
-                typed.sugar || typed.addwater || typed.batches || typed.pectin || typed.acid || typed.stock,
-              )}
-            >
+            <details className={styles.own} open={OWN_FIELDS.some((k) => typed[k])}>
               <summary>Set the amounts myself</summary>
               <Field name="batches" label="Batches" inputMode="numeric" defaultValue={typed.batches} />
               <Field
@@ -162,6 +175,13 @@ export function BatchDraft(p: BatchDraftProps) {
                 inputMode="decimal"
                 defaultValue={typed.addwater}
               />
+              <Field
+                as="select"
+                name="pectinFrom"
+                label="Pectin"
+                options={[AS_WRITTEN, ...p.pectins]}
+                defaultValue={typed.pectinFrom}
+              />
               <Field name="pectin" label="Pectin in each batch" unit="g" hint="Or 2 tbsp" defaultValue={typed.pectin} />
               <Field
                 name="stock"
@@ -170,6 +190,13 @@ export function BatchDraft(p: BatchDraftProps) {
                 inputMode="numeric"
                 hint="Beside the recipe’s own pectin; packs are opened by weight"
                 defaultValue={typed.stock}
+              />
+              <Field
+                as="select"
+                name="acidFrom"
+                label="Acid"
+                options={[AS_WRITTEN, ...p.acids]}
+                defaultValue={typed.acidFrom}
               />
               <Field name="acid" label="Acid in each batch" unit="g" hint="Or 2 tbsp" defaultValue={typed.acid} />
             </details>
@@ -282,22 +309,7 @@ export function BatchDraft(p: BatchDraftProps) {
               <input type="hidden" name="kg" value={l.kg} />
             </span>
           ))}
-          {(
-            [
-              'trim',
-              'brix',
-              'water',
-              'pan',
-              'kitchen',
-              'jar',
-              'batches',
-              'sugar',
-              'addwater',
-              'pectin',
-              'acid',
-              'stock',
-            ] as const
-          ).map((k) => (
+          {[...WEIGHED_FIELDS, ...OWN_FIELDS].map((k) => (
             <input key={k} type="hidden" name={k} value={typed[k]} />
           ))}
           {d.set?.softSet ? <SoftSet text={d.set.softSet} offers={d.set.offers} /> : null}

@@ -37,7 +37,7 @@ test('a recipe is scaled by jars and by pan, and an exchange shows what it chang
   await page.getByText('Exchange the pectin or the acid').click();
   await page.getByLabel('Pectin', { exact: true }).selectOption('apple-powder');
   await page.getByRole('button', { name: 'Work it out' }).click();
-  await expect(page.getByText('the grams of pectin for a kilogram are missing')).toBeVisible();
+  await expect(page.getByText('how much of the other pectin goes in is missing')).toBeVisible();
   await page.getByLabel('Grams of it a kilogram').first().fill('25');
   await page.getByRole('button', { name: 'Work it out' }).click();
   const row = page.getByRole('row', { name: /set by the tables/ });
@@ -76,6 +76,12 @@ test('a sheet takes cups, says “weigh it” to a spoon of powder, and keeps wh
   await page.getByRole('button', { name: 'Work it out again' }).click();
   expect(await figure(page, 'sugar')).toBe('500 g');
   await expect(page.getByRole('img', { name: /°Bx at pH/ })).toBeVisible();
+  await page.getByLabel('Pectin', { exact: true }).selectOption('apple-powder');
+  await page.getByRole('button', { name: 'Work it out again' }).click();
+  await expect(page.getByText('how much of the other pectin goes in is missing')).toBeVisible();
+  await page.getByLabel('Pectin in each batch').fill('30');
+  await page.getByRole('button', { name: 'Work it out again' }).click();
+  expect(await figure(page, 'apple peel and core powder')).toBe('30 g');
 
   await page.goto('/recipes/own?from=damson-jam');
   await page.getByLabel('What you call it').fill('Damson jam with home powder');

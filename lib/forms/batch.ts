@@ -1,7 +1,9 @@
 /** The batch sheet's forms. */
 import { z } from 'zod';
+import { OWN_ACIDS, OWN_PECTINS, type OwnPectin } from '#lib/reference/recipes/own-recipe.ts';
 import { actId, count, massG, measure, number, optional, tick, word } from './fields.ts';
 
+const PECTINS = Object.keys(OWN_PECTINS) as OwnPectin[];
 const grams = (what: string, max = 200_000) => massG({ what, min: 0, max });
 
 /** What stands in the sheet's address: recipe, lots with their weights, and what the cook set. Weights in kg as typed. */
@@ -20,6 +22,8 @@ export const batchAskForm = z.object({
   pectin: optional(measure('the pectin for each batch', 'g')),
   acid: optional(measure('the acid for each batch', 'g')),
   stock: optional(grams('the pectin stock for each batch', 10_000)),
+  pectinFrom: z.enum(['', 'none', ...PECTINS]).optional(),
+  acidFrom: z.enum(['', 'none', ...OWN_ACIDS]).optional(),
   softset: z.enum(['', 'accept', 'sauce']).optional(),
   addwater: optional(number({ what: 'the water for each batch', min: 0, max: 30 })),
 });

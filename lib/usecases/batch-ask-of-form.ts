@@ -17,6 +17,9 @@ export const batchAskOf = (f: BatchAskForm): BatchAsk => ({
     ...(f.addwater === null ? {} : { water: Math.round(f.addwater * 1000) }),
     ...(f.stock === null ? {} : { 'pectin-stock': f.stock }),
   },
+  ...(f.pectinFrom || f.acidFrom
+    ? { exchange: { ...(f.pectinFrom ? { pectin: f.pectinFrom } : {}), ...(f.acidFrom ? { acid: f.acidFrom } : {}) } }
+    : {}),
   ...(f.softset ? { softSet: f.softset } : {}),
   measures: {
     ...(f.sugar === null ? {} : { sugar: f.sugar }),

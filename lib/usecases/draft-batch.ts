@@ -19,6 +19,7 @@ import { splitWhole } from '#lib/units/split.ts';
 import type { BatchAsk } from './batch-ask.ts';
 import { benchQuestion, jarKindFor, panFor } from './bench-question.ts';
 import type { Context } from './context.ts';
+import { swapped } from './exchange-dose.ts';
 import { type LearntFigures, learntFigures } from './learn-figures.ts';
 import { recipeHere } from './recipes-here.ts';
 
@@ -41,8 +42,10 @@ export interface Draft {
 }
 
 export async function draftBatch(ctx: Context, typed: BatchAsk, tx: Db | Tx = ctx.db): Promise<Draft | Refusal> {
-  const recipe = recipeHere(ctx.place, typed.recipeId);
-  if (!recipe) return { refused: `"${typed.recipeId}" is not a recipe of this place` };
+  const written = recipeHere(ctx.place, typed.recipeId);
+  if (!written) return { refused: `"${typed.recipeId}" is not a recipe of this place` };
+  const recipe = exchanged(written, typed);
+  if ('refused' in recipe) return recipe;
   const weighed = inGrams(recipe, typed);
   if ('refused' in weighed) return weighed;
   const ask: BatchAsk = { ...typed, amounts: { ...typed.amounts, ...weighed.amounts } };
@@ -55,7 +58,7 @@ export async function draftBatch(ctx: Context, typed: BatchAsk, tx: Db | Tx = ct
   const pan = panFor(kitchen, ask.panCode);
   const jarKind = jarKindFor(ctx, recipe, ask.jarKind);
   const learnt = await learntFigures(ctx, kitchen, pan, tx);
-  const question = questionOf(ctx, { ask, recipe, kitchen, pan, jarKind, waterC, learnt, lots: drawn.lots });
+  const question = questionOf(ctx, { ask, written, recipe, kitchen, pan, jarKind, waterC, learnt, lots: drawn.lots });
   const sheet = batchSheet(question);
   return {
     recipe,
@@ -75,6 +78,15 @@ export async function draftBatch(ctx: Context, typed: BatchAsk, tx: Db | Tx = ct
     waterFrom: ask.waterC !== null ? 'typed' : reading ? 'reading' : 'altitude',
     short: await shortOf(ctx, tx, sheet, jarKind),
   };
+}
+
+/** With the pectin and the acid the cook exchanged; how much of them goes in is typed for each batch. */
+function exchanged(written: Recipe, { exchange = {}, measures = {} }: BatchAsk): Recipe | Refusal {
+  const { pectin, acid } = exchange;
+  return swapped(written, {
+    pectin: pectin ? { item: pectin, gPerKg: measures.pectin ? 0 : null } : null,
+    acid: acid ? { item: acid, gPerKg: measures.acid ? 0 : null } : null,
+  });
 }
 
 /** The amounts typed by scale, cup or spoon as grams of the recipe's own sugar, pectin and acid. */
@@ -122,6 +134,8 @@ export const fruitLabel = ({ label, grade }: Pick<HeldLot, 'label' | 'grade'>): 
 
 interface Parts {
   ask: BatchAsk;
+  /** The recipe before anything was exchanged in it. */
+  written: Recipe;
   recipe: Recipe;
   kitchen: Kitchen;
   pan: Pan | null;
@@ -140,7 +154,7 @@ function questionOf(ctx: Context, parts: Parts): BatchQuestion {
           Math.round(ask.trimG),
           lots.map((l) => (isPrepared(l.lot) ? 0 : l.grams)),
         );
-  const own = Object.keys(ask.amounts).length > 0;
+  const own = Object.keys(ask.amounts).length > 0 || parts.recipe !== parts.written;
   return benchQuestion(ctx, {
     ...parts,
     method: ask.method,

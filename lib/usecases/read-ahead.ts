@@ -1,11 +1,10 @@
 /** "Think it through" on a recipe's page: what stands in the address, worked out, and the choices of its form. */
 import { aheadForm } from '#lib/forms/ahead.ts';
-import { type DoseItem, doseItem } from '#lib/reference/recipes/dose-items.ts';
-import { OWN_ACIDS, OWN_PECTINS, type OwnPectin } from '#lib/reference/recipes/own-recipe.ts';
 import type { Recipe } from '#lib/reference/recipes/recipe.ts';
 import { mainKitchen } from '#lib/store/place.ts';
 import { jarKindFor, panFor } from './bench-question.ts';
 import type { Context } from './context.ts';
+import { exchangeOptions } from './exchange-dose.ts';
 import { type Ahead, thinkAhead } from './think-ahead.ts';
 
 type Option = { value: string; label: string };
@@ -34,10 +33,6 @@ export async function readAhead(
     ? await thinkAhead(ctx, recipe, parsed.data)
     : { refused: parsed.error.issues.map((i) => i.message).join('; ') };
   const kitchen = ctx.place.kitchens.find((k) => k.code === typed.kitchen) ?? mainKitchen(ctx.place);
-  const named = (items: readonly DoseItem[]): Option[] => [
-    { value: 'none', label: 'none' },
-    ...items.map((i) => ({ value: i, label: doseItem(i).name })),
-  ];
   return {
     view: 'refused' in told ? null : told,
     refused: 'refused' in told ? told.refused : null,
@@ -52,7 +47,6 @@ export async function readAhead(
       recipe.jarSizes.length === 0
         ? []
         : ctx.place.jarKinds.filter((k) => k.size !== null).map((k) => ({ value: k.code, label: k.label })),
-    pectins: named(Object.keys(OWN_PECTINS) as OwnPectin[]),
-    acids: named(OWN_ACIDS),
+    ...exchangeOptions(),
   };
 }

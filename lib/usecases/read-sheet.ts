@@ -7,6 +7,7 @@ import { batchAskOf } from './batch-ask-of-form.ts';
 import type { Context } from './context.ts';
 import { type Draft, draftBatch, fruitLabel } from './draft-batch.ts';
 import { type DraftView, draftView } from './draft-view.ts';
+import { exchangeOptions } from './exchange-dose.ts';
 
 type Typed = Record<string, string | string[] | undefined>;
 type Option = { value: string; label: string };
@@ -33,17 +34,33 @@ export interface SheetView {
       pectin: string;
       acid: string;
       stock: string;
+      pectinFrom: string;
+      acidFrom: string;
     };
     /** The food whose colour the pictures take. */
     foodId: string;
     pans: Option[];
     kitchens: Option[];
     jars: Option[];
+    pectins: Option[];
+    acids: Option[];
   };
 }
 
 /** What may stay empty: left out when it cannot be worked with, so that the sheet stands and the typed text with it. */
-const OPTIONAL = ['trim', 'brix', 'water', 'batches', 'sugar', 'addwater', 'pectin', 'acid', 'stock'] as const;
+const OPTIONAL = [
+  'trim',
+  'brix',
+  'water',
+  'batches',
+  'sugar',
+  'addwater',
+  'pectin',
+  'acid',
+  'stock',
+  'pectinFrom',
+  'acidFrom',
+] as const;
 
 export async function readSheet(ctx: Context, typed: Typed): Promise<SheetView | Refusal> {
   const told = await drafted(ctx, typed);
@@ -92,11 +109,14 @@ function sheetView(ctx: Context, typed: Typed, draft: Draft, problem: string | n
         pectin: text('pectin'),
         acid: text('acid'),
         stock: text('stock'),
+        pectinFrom: text('pectinFrom'),
+        acidFrom: text('acidFrom'),
       },
       foodId: draft.lots[0]?.lot.foodId ?? '',
       pans: draft.kitchen.pans.filter((p) => p.maxFillPercent !== null).map((p) => ({ value: p.code, label: p.label })),
       kitchens: ctx.place.kitchens.map((k) => ({ value: k.id, label: `${k.label}, ${k.altitudeM} m` })),
       jars: jarsFor(ctx, draft),
+      ...exchangeOptions(),
     },
   };
 }

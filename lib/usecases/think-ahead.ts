@@ -7,13 +7,13 @@ import { isByWeight } from '#lib/batch/measured-doses.ts';
 import { phAfterAcid } from '#lib/batch/ph-advice.ts';
 import type { Refusal } from '#lib/ledger/entry.ts';
 import type { DoseItem } from '#lib/reference/recipes/dose-items.ts';
-import { OWN_PECTINS, type OwnAcid, type OwnPectin } from '#lib/reference/recipes/own-recipe.ts';
 import type { Recipe } from '#lib/reference/recipes/recipe.ts';
 import { readingsOf } from '#lib/store/batch-store.ts';
 import { mainKitchen } from '#lib/store/place.ts';
 import { type AheadView, aheadView } from './ahead-view.ts';
 import { type Bench, benchQuestion, jarKindFor, panFor } from './bench-question.ts';
 import type { Context } from './context.ts';
+import { type ExchangedAcid, type ExchangedPectin, swapped } from './exchange-dose.ts';
 import { learntFigures } from './learn-figures.ts';
 import { type ShownFigure, shown } from './shown-figure.ts';
 
@@ -26,9 +26,9 @@ export interface AheadAsk {
   kitchen: string | null;
   pan: string | null;
   jar: string | null;
-  /** Instead of the recipe's own; grams a kilogram of fruit or juice. */
-  pectin: { item: OwnPectin | 'none'; gPerKg: number | null } | null;
-  acid: { item: OwnAcid | 'none'; gPerKg: number | null } | null;
+  /** Instead of the recipe's own. */
+  pectin: ExchangedPectin | null;
+  acid: ExchangedAcid | null;
   /** Of the raw fruit, read with a meter; for advice only. */
   measuredPh: number | null;
 }
@@ -68,29 +68,6 @@ export async function thinkAhead(ctx: Context, recipe: Recipe, ask: AheadAsk): P
     asWritten: set === recipe ? null : sheetFor(recipe, grams),
   });
   return { ...view, phAfter: phAfterOf(set, ask.measuredPh) };
-}
-
-/** The recipe itself when nothing is exchanged. A tested acid dose is neither exchanged nor lowered. */
-export function swapped(recipe: Recipe, ask: Pick<AheadAsk, 'pectin' | 'acid'>): Recipe | Refusal {
-  const changes: Partial<Pick<Recipe, 'pectin' | 'acid'>>[] = [];
-  if (ask.acid) {
-    if (recipe.acid?.purpose === 'safety dose')
-      return { refused: 'the acid of this recipe is a tested dose: it is not exchanged for another and not lowered' };
-    const { item } = ask.acid;
-    const own = recipe.acid && isByWeight(recipe.acid) && recipe.acid.item === item ? recipe.acid.gPerKg : null;
-    const gPerKg = ask.acid.gPerKg ?? own;
-    if (item === 'none') changes.push({ acid: null });
-    else if (gPerKg === null) return { refused: 'the grams of acid for a kilogram are missing' };
-    else changes.push({ acid: { item, gPerKg, purpose: 'gel' } });
-  }
-  if (ask.pectin) {
-    const { item } = ask.pectin;
-    const gPerKg = ask.pectin.gPerKg ?? (recipe.pectin?.item === item ? recipe.pectin.gPerKg : null);
-    if (item === 'none') changes.push({ pectin: null });
-    else if (gPerKg === null) return { refused: 'the grams of pectin for a kilogram are missing' };
-    else changes.push({ pectin: { item, gPerKg, from: OWN_PECTINS[item] } });
-  }
-  return changes.length === 0 ? recipe : Object.assign({}, recipe, ...changes);
 }
 
 /** Fruit as weighed, each food in its usual share. */

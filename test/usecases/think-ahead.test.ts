@@ -6,7 +6,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { recipeOf } from '#lib/reference/recipes/recipe-book.ts';
 import type { Context } from '#lib/usecases/context.ts';
-import { type AheadAsk, leastGrams, swapped, thinkAhead } from '#lib/usecases/think-ahead.ts';
+import { swapped } from '#lib/usecases/exchange-dose.ts';
+import { type AheadAsk, leastGrams, thinkAhead } from '#lib/usecases/think-ahead.ts';
 import { demoContext, demoOn } from '#test/support/demo-database.ts';
 
 const ASK: AheadAsk = {
@@ -119,7 +120,7 @@ describe('an exchange', () => {
   });
   it('asks for the grams it cannot know', () => {
     expect(swapped(damson, { pectin: { item: 'pectin-stock', gPerKg: null }, acid: null })).toEqual({
-      refused: 'the grams of pectin for a kilogram are missing',
+      refused: 'how much of the other pectin goes in is missing',
     });
   });
 });

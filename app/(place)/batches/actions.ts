@@ -30,6 +30,7 @@ import { startBatches } from '#lib/usecases/start-batches.ts';
 import { logSetTest, startBoil, stopBoil } from '#lib/usecases/stove.ts';
 import { takeOut } from '#lib/usecases/take-out.ts';
 import { placeContext } from '../../place-context.ts';
+import { runAct } from '../../run-act.ts';
 
 export async function start(data: FormData): Promise<void> {
   const context = await placeContext();
@@ -66,21 +67,13 @@ export const readPh = async (data: FormData): Promise<void> =>
 
 type Done = { done: Told } | { refused: string };
 
-async function act<T>(
-  schema: z.ZodType<T>,
+function act<T>(
+  form: z.ZodType<T>,
   data: FormData,
   run: (ctx: Context, value: T) => Promise<Done>,
   lists: readonly string[] = [],
-): Promise<void> {
-  const context = await placeContext();
+): Promise<never> {
   const code = String(data.get('back') ?? data.get('code') ?? '');
   const stove = data.get('page') === 'stove' ? '/stove' : '';
-  const parsed = parseForm(schema, data, lists);
-  const done: Done = parsed.ok
-    ? await run(context, parsed.value)
-    : { refused: Object.values(parsed.state.fields).flat().join('; ') };
-  revalidatePath('/', 'layout');
-  redirect(
-    `/batches/${encodeURIComponent(code)}${stove}?${new URLSearchParams('refused' in done ? { refused: done.refused } : { said: done.done.said })}`,
-  );
+  return runAct(data, { form, lists, run, back: `/batches/${encodeURIComponent(code)}${stove}` });
 }
