@@ -2,9 +2,7 @@
  * Set-asides from fruit to cupboard. Press: 55-67 % of the weight (growers' reports), 14 °Bx juice weighs 1.055 kg/L. Rings: 86.67 %
  * (USDA SR26) to 20 % water leave 1.17 kg of 7.00 kg. Core and peel: 82 to 8 % leave 1.05 kg of 5.39 kg.
  */
-import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { GRADES, newLot, worstGrade } from '#lib/ledger/lot.ts';
 import type { Db } from '#lib/store/database/open-database.ts';
 import { loadLots, lotOfCode, movementsOf, rebuildBalances } from '#lib/store/ledger-store.ts';
 import { addDays, type PlainDate } from '#lib/units/plain-date.ts';
@@ -290,27 +288,5 @@ describe('set-asides', () => {
     const twice = await width();
     expect(once).toBeLessThan(before);
     expect(twice).toBeLessThan(once);
-  });
-});
-
-describe('the grade of a set-aside (E11)', () => {
-  it('is never better than its worst parent, whatever went in', () => {
-    const grade = fc.constantFrom(...GRADES);
-    fc.assert(
-      fc.property(fc.array(grade, { minLength: 1, maxLength: 8 }), (parents) => {
-        const lot = newLot({
-          id: 'x',
-          code: 'S',
-          kind: 'set-aside',
-          label: 'x',
-          unit: 'g',
-          parentActId: 'a',
-          madeOn: '2025-10-18' as PlainDate,
-          since: '2025-10-18T08:00:00Z',
-          grade: worstGrade(parents),
-        });
-        return parents.every((p) => GRADES.indexOf(lot.grade ?? 'perfect') >= GRADES.indexOf(p));
-      }),
-    );
   });
 });

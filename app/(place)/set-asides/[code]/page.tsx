@@ -22,7 +22,9 @@ export default async function SetAsidePage({
   const [{ code }, { said, refused, ...room }] = await Promise.all([params, searchParams]);
   const view = await readSetAside(await placeContext(), decodeURIComponent(code), room);
   if (!view) notFound();
-  const amount = view.unit === 'g' ? mass(view.amount) : `${view.amount} packs`;
+  // A powder is weighed out by the gram.
+  const grams = view.known ? `${view.amount} g` : mass(view.amount);
+  const amount = view.unit === 'g' ? grams : `${view.amount} packs`;
   return (
     <>
       <AnswerHeading
