@@ -18,8 +18,7 @@ export function CallSheet({ view }: CallSheetProps) {
     <>
       <h2>What to say</h2>
       <p>
-        {view.line}, lot {view.lot}, made {view.madeOn}: {counted(view.reported.length, 'jar')} of it spoiled (
-        {view.reported.map((r) => `${r.jar}, ${r.sign.toLowerCase()}`).join('; ')}). Do not open it, do not taste it.
+        {view.line}, lot {view.lot}, made {view.madeOn}: {spoiledText(view.reported)}. Do not open it, do not taste it.
         Bring it back or throw the whole jar away, and say which number it was.
       </p>
       <h2>To be told</h2>
@@ -29,6 +28,13 @@ export function CallSheet({ view }: CallSheetProps) {
     </>
   );
 }
+
+const spoiledText = (reported: CallSheetProps['view']['reported']): string =>
+  reported.length === 0
+    ? 'it is being looked at'
+    : `${counted(reported.length, 'jar')} of it spoiled (${reported
+        .map((r) => `${r.jar}, ${r.sign.toLowerCase()}`)
+        .join('; ')})`;
 
 const Stands = ({ stands, none }: { stands: readonly Stand[]; none: string }) =>
   stands.length === 0 ? (

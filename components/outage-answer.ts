@@ -16,11 +16,11 @@ export type OutageAnswerInput = {
 /** "Chest freezer, half full or less: about 24 h, so roughly until 02:10 Sun 18 Jan. Keep it shut." */
 export function outageAnswer(v: OutageAnswerInput): { answer: string; sub: string } {
   const size = v.fullness ? `, ${v.fullness}` : '';
-  const full = v.roomLb === null ? '' : ` of ${v.roomLb} room: ${v.percent} % full`;
+  const full = v.roomLb === null ? '' : `, of room for ${v.roomLb}: ${v.percent} % full`;
   const when = v.failed
     ? `Failed about ${v.failed}, found ${v.found}, ${v.lasted} later.`
     : `Found ${v.found}; when it failed is not known.`;
-  const sub = `${v.load} by the list${full}. ${when}`;
+  const sub = `By the list ${v.load}${full}. ${when}`;
   if (v.items.length === 0) return { answer: `${v.room}: all of it is decided on`, sub };
   return {
     answer: v.until

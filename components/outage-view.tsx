@@ -58,6 +58,8 @@ export type OutageShown = {
   burners: { free: number; all: number };
   rules: readonly { text: string; source: string }[];
   done: readonly { id: string; what: string; mass: string; how: string }[];
+  /** What stands with others. */
+  away: readonly { to: string; mass: string }[];
 };
 
 export type OutageViewProps = {
@@ -67,6 +69,7 @@ export type OutageViewProps = {
   typed: Readonly<Record<string, string | undefined>>;
   rescue: FormAction;
   ids: readonly string[];
+  backIds: readonly string[];
   renderedAt: number;
 };
 
@@ -96,6 +99,20 @@ export function OutageView(props: OutageViewProps) {
             ]}
             rows={view.done.map((d) => ({ id: d.id, cells: { what: d.what, how: d.how, mass: d.mass } }))}
           />
+          {view.away.map((a, n) => (
+            <form key={a.to} action={props.rescue} className={styles.back}>
+              <input type="hidden" name="id" value={props.backIds[n]} />
+              <input type="hidden" name="outage" value={view.id} />
+              <input type="hidden" name="lines" value="all" />
+              <input type="hidden" name="to" value={a.to} />
+              <span>
+                With {a.to}: {a.mass}
+              </span>
+              <Button name="did" value="back" kind="quiet">
+                It is back
+              </Button>
+            </form>
+          ))}
         </Tray>
       </TrayTable>
     </>
@@ -209,7 +226,6 @@ function Contents({ view, rescue, ids }: OutageViewProps) {
               <input type="hidden" name="id" value={ids[n]} />
               <input type="hidden" name="outage" value={view.id} />
               <input type="hidden" name="lines" value={i.slug} />
-              <Field name="kg" label="How much" unit="kg" hint="Empty: all of it" inputMode="decimal" />
               {i.rule === 'fruit' ? (
                 <Button name="did" value="thawed">
                   Thaw to cook
@@ -226,6 +242,10 @@ function Contents({ view, rescue, ids }: OutageViewProps) {
               <Button name="did" value="thrown" kind="refuse">
                 Thrown
               </Button>
+              <details>
+                <summary>only part of it</summary>
+                <Field name="kg" label="How much" unit="kg" hint="In whole packs" inputMode="decimal" />
+              </details>
             </form>
           </li>
         ))}

@@ -44,7 +44,7 @@ export function SuspectView({ view, report, ids }: SuspectViewProps) {
               </div>
             ))}
           </form>
-          <p className="quiet">{view.signSource}.</p>
+          <p className={`quiet ${styles.part}`}>{view.signSource}.</p>
           <Caution title={view.rule} />
         </Tray>
       ) : null}

@@ -26,7 +26,7 @@ const lines = z
 export const rescueForm = z.object({
   ...base,
   lines,
-  did: z.enum(['kept', 'fridge', 'thawed', 'moved', 'thrown'], 'say what became of it'),
+  did: z.enum(['kept', 'fridge', 'thawed', 'moved', 'thrown', 'back'], 'say what became of it'),
   /** Empty: all that is left of it. */
   kg: optional(massKg({ what: 'how much', min: 0.05, max: 1000 })),
   to: z

@@ -15,7 +15,16 @@ import { addDays, instantInZone, type PlainDate, shortDate } from '#lib/units/pl
 import { actOf } from './act-of.ts';
 import type { Told } from './batch-flow.ts';
 import type { Context } from './context.ts';
-import { type ColdLot, coldRooms, contentsOfRoom, gramsOf, loadOutages, undecided } from './outage-contents.ts';
+import {
+  type ColdLot,
+  coldRooms,
+  contentsAway,
+  contentsOfRoom,
+  gramsOf,
+  loadOutages,
+  type Outage,
+  undecided,
+} from './outage-contents.ts';
 import { lineSlug } from './read-pantry.ts';
 
 export interface OutageInput {
@@ -61,7 +70,7 @@ export interface RescueInput {
   outage: string;
   /** Lines by their names in addresses, the first to go first. */
   lines: readonly string[];
-  did: 'kept' | 'fridge' | 'thawed' | 'moved' | 'thrown';
+  did: 'kept' | 'fridge' | 'thawed' | 'moved' | 'thrown' | 'back';
   /** Grams, in whole packs; null: all that is left. */
   kg: number | null;
   /** With whom it stands now. */
@@ -81,6 +90,8 @@ export const rescue = (ctx: Context, input: RescueInput): Promise<Written<Told>>
     const outage = (await loadOutages(ctx, tx)).find((o) => o.id === input.outage);
     if (!outage) return { refused: 'there is no such failure on record' };
     if (input.did === 'moved' && !input.to) return { refused: 'say where it was moved to' };
+    const { did } = input;
+    if (did === 'back') return takeBack(ctx, tx, outage, input);
     const left = await undecided(ctx, tx, outage);
     const wanted = input.lines.flatMap((slug) => left.filter((c) => lineSlug(c.lot.label) === slug));
     if (wanted.length === 0) return { refused: `nothing of that is left in the ${outage.room.label.toLowerCase()}` };
@@ -103,10 +114,47 @@ export const rescue = (ctx: Context, input: RescueInput): Promise<Written<Told>>
       },
       { note: input.to },
     );
-    const made = await entryOf(ctx, tx, act, shares, input);
+    const made = await entryOf(ctx, tx, act, shares, { ...input, did });
     if (isRefusal(made)) return made;
     return { entry: made.entry, tell: { said: `${bothMasses(grams)} ${made.said}.` } };
   });
+
+/** Where a lot stands that another freezer took in. */
+export const withWhom = (to: string): string => `with ${to}`;
+
+/** What stood with somebody comes home to the box it left. */
+async function takeBack(
+  ctx: Context,
+  tx: Tx,
+  outage: Outage,
+  input: RescueInput,
+): Promise<{ entry: Entry; tell: Told } | Refusal> {
+  const away = await contentsAway(ctx, tx, withWhom(input.to ?? ''));
+  if (away.length === 0) return { refused: `nothing stands with ${input.to ?? 'anybody'}` };
+  const grams = gramsOf(away);
+  const act = actOf(
+    ctx,
+    input.id,
+    'rescue',
+    {
+      outage: outage.id,
+      did: 'back',
+      lines: [...new Set(away.map((c) => c.lot.label))],
+      packs: 0,
+      grams,
+      to: input.to,
+    },
+    { note: input.to },
+  );
+  const changes = away.map(({ lot }) => ({
+    lotId: lot.id,
+    roomId: outage.room.id,
+    address: null,
+    details: { keptIn: outage.id },
+  }));
+  const said = `${bothMasses(grams)} back in the ${outage.room.label.toLowerCase()}.`;
+  return { entry: { ...nothingMoved(act), changes }, tell: { said } };
+}
 
 /** Whole packs, lot by lot, as near to the grams asked for as packs come. */
 async function sharesOf(ctx: Context, tx: Tx, lots: readonly ColdLot[], wantedG: number | null): Promise<Share[]> {
@@ -132,7 +180,7 @@ async function entryOf(
   tx: Tx,
   act: Act,
   shares: readonly Share[],
-  input: RescueInput,
+  input: Omit<RescueInput, 'did'> & { did: Exclude<RescueInput['did'], 'back'> },
 ): Promise<{ entry: Entry; said: string } | Refusal> {
   switch (input.did) {
     case 'thrown':
@@ -140,7 +188,7 @@ async function entryOf(
     case 'thawed':
       return thawed(ctx, tx, act, shares);
     case 'moved': {
-      const parts = await apart(ctx, tx, act, shares, { roomId: null, address: `with ${input.to}` });
+      const parts = await apart(ctx, tx, act, shares, { roomId: null, address: withWhom(input.to ?? '') });
       return { entry: parts, said: `moved: it stands with ${input.to}` };
     }
     case 'fridge':

@@ -50,8 +50,15 @@ function outageOf(ctx: Context, a: StoredAct): Outage | null {
 }
 
 /** What stands in a room, by weight. */
-export async function contentsOfRoom(ctx: Context, db: Db | Tx, roomId: string): Promise<ColdLot[]> {
-  const lots = (await loadLots(db, ctx.place.id)).filter((l) => l.roomId === roomId && l.kind !== 'batch');
+export const contentsOfRoom = (ctx: Context, db: Db | Tx, roomId: string): Promise<ColdLot[]> =>
+  weighed(ctx, db, (l) => l.roomId === roomId);
+
+/** What stands somewhere else by its address, by weight. */
+export const contentsAway = (ctx: Context, db: Db | Tx, address: string): Promise<ColdLot[]> =>
+  weighed(ctx, db, (l) => l.roomId === null && l.address === address);
+
+async function weighed(ctx: Context, db: Db | Tx, isIn: (l: HeldLot) => boolean): Promise<ColdLot[]> {
+  const lots = (await loadLots(db, ctx.place.id)).filter((l) => isIn(l) && l.kind !== 'batch');
   const bare = lots.filter((l) => l.unit !== 'g' && typeof l.details.netG !== 'number');
   const moved = await movementsOf(
     db,

@@ -10,10 +10,11 @@ import { bothMasses, counted, duration } from '#lib/units/format.ts';
 import { addDays, dayInZone, shortDate } from '#lib/units/plain-date.ts';
 import type { Context } from './context.ts';
 import { localClock } from './local-clock.ts';
-import { fridgeDays, isFreezerJam } from './outage-acts.ts';
+import { fridgeDays, isFreezerJam, withWhom } from './outage-acts.ts';
 import {
   type ColdLot,
   coldRooms,
+  contentsAway,
   gramsOf,
   loadOutages,
   type Outage,
@@ -70,6 +71,8 @@ export interface OutageView {
   burners: { free: number; all: number };
   rules: { text: string; source: string }[];
   done: { id: string; what: string; mass: string; how: string }[];
+  /** What stands with others now. */
+  away: { to: string; mass: string }[];
 }
 
 /** The failure by its id; null when there is none. */
@@ -90,6 +93,11 @@ export async function readOutage(ctx: Context, id: string): Promise<OutageView |
   const means = meansOf(ctx, held, busy.length, endsInMs === null ? null : Math.max(0, endsInMs / 3_600_000));
   const fruits = items.filter((i) => i.rule === 'fruit').flatMap((i) => fruitOfItem(i, left, kitchen));
   const rules = new Set(items.map((i) => i.rule));
+  const own = acts.filter((a) => a.payload.outage === id);
+  const holders = [...new Set(own.flatMap((a) => (a.payload.did === 'moved' && a.note ? [a.note] : [])))];
+  const away = await Promise.all(
+    holders.map(async (to) => ({ to, grams: gramsOf(await contentsAway(ctx, ctx.db, withWhom(to))) })),
+  );
   return {
     id,
     room: outage.room.label,
@@ -114,14 +122,13 @@ export async function readOutage(ctx: Context, id: string): Promise<OutageView |
       text: r.text,
       source: `${SOURCES[r.source].title} (${r.status})`,
     })),
-    done: acts
-      .filter((a) => a.payload.outage === id)
-      .map((a) => ({
-        id: a.id,
-        what: (a.payload.lines as string[]).join(', '),
-        mass: bothMasses(Number(a.payload.grams)),
-        how: howText(String(a.payload.did), a.note, outage.room.kind),
-      })),
+    away: away.filter((a) => a.grams > 0).map((a) => ({ to: a.to, mass: bothMasses(a.grams) })),
+    done: own.map((a) => ({
+      id: a.id,
+      what: (a.payload.lines as string[]).join(', '),
+      mass: bothMasses(Number(a.payload.grams)),
+      how: howText(String(a.payload.did), a.note, outage.room.kind),
+    })),
   };
 }
 
@@ -149,6 +156,7 @@ function clockText(ctx: Context, instant: Date): string {
 
 function howText(did: string, to: string | null, kind: string): string {
   if (did === 'moved') return `moved, with ${to}`;
+  if (did === 'back') return `back from ${to}`;
   if (did === 'thawed') return 'thawed, to be cooked';
   if (did === 'fridge') return 'to the fridge';
   if (did === 'thrown') return 'thrown away';

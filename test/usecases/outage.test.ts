@@ -104,6 +104,14 @@ describe('a freezer that has stopped (story B4)', () => {
     expect(view?.percent).toBe(38);
     expect(view?.tonight.batches.map((b) => b.line)).toEqual(['Frozen raspberries 500 g', 'Frozen apple slices 1 kg']);
     expect(view?.done[0]?.how).toBe('moved, with the mill');
+    expect(view?.away).toEqual([{ to: 'the mill', mass: '40.00 kg · 88.2 lb' }]);
+    const home = doneOf(await rescue(ctx, asked({ did: 'back', lines: ['all'], to: 'the mill' })));
+    expect(home.said).toBe('40.00 kg · 88.2 lb back in the chest freezer.');
+    const after = await readOutage(ctx, ID);
+    expect(after).toMatchObject({ away: [], leftG: 24_280 });
+    expect(refusalOf(await rescue(ctx, asked({ did: 'back', lines: ['all'], to: 'the mill' })))).toContain(
+      'nothing stands',
+    );
     expect(await rebuildBalances(ctx.db, DEMO_PLACE)).toEqual([]);
   });
 

@@ -34,6 +34,7 @@ export default async function OutagePage({
         typed={typed}
         rescue={rescue}
         ids={Array.from({ length: view.items.length + 2 }, () => randomUUID())}
+        backIds={view.away.map(() => randomUUID())}
         renderedAt={Date.now()}
       />
     </>
