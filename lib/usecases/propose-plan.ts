@@ -26,7 +26,7 @@ const CHANGE_WEIGHT = 1;
 /** What perishes first goes first, then what pays best per hour; the stall, which has had its share, comes after the pan. */
 const CAREFUL_RULE: GreedyRule = { urgentFirst: true, leastNet: 1, perHour: true, sellFirst: false };
 /** Changes whenever equal data would be planned otherwise. */
-const PLAN_VERSION = 'plan-2';
+const PLAN_VERSION = 'plan-3';
 
 /** What is kept of a search. */
 export interface FoundPlan {
