@@ -7,6 +7,7 @@ const PAGES = [
   { href: '/season/shelf', label: 'The shelves ahead' },
   { href: '/season/what-if', label: 'What if' },
   { href: '/season/flow', label: 'The year’s fruit' },
+  { href: '/season/weather', label: 'Weather' },
   { href: '/season/checks', label: 'How good were we' },
 ] as const;
 

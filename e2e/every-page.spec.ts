@@ -46,6 +46,7 @@ const PAGES = [
   '/season/flow',
   '/season/what-if',
   '/season/checks',
+  '/season/weather',
   '/trace',
   '/trace?code=damson',
   '/place',

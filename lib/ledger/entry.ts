@@ -26,6 +26,7 @@ export type ActKind =
   | 'opening'
   | 'harvest'
   | 'sight'
+  | 'weather'
   | 'receive'
   | 'place-fruit'
   | 'start-batch'

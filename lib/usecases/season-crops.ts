@@ -37,7 +37,8 @@ export interface SeasonCrop {
   keptShare: number;
   /** The season under way or next, then the one after where it begins within the year. */
   seasons: CropSeason[];
-  pastSeasons: { year: number; kg: number }[];
+  /** `mid`: day, from 1 January as 0, on which half had been picked. */
+  pastSeasons: { year: number; kg: number; mid: number }[];
 }
 
 /** A season is over three weeks after its window unless something was picked in the last ten days. Estimate. */
@@ -82,7 +83,7 @@ function seasonCrop(s: SeasonSnapshot, crop: Crop): SeasonCrop {
     basis: `${crop.count} x ${Number((crop.gPerUnit / 1000).toFixed(2))} kg a ${crop.unit}`,
     keptShare: Math.max(0, 100 - crop.soldPercent - crop.eatenPercent - crop.cullPercent) / 100,
     seasons,
-    pastSeasons: past.map((p) => ({ year: p.year, kg: p.season.total })),
+    pastSeasons: past.map((p) => ({ year: p.year, kg: p.season.total, mid: p.season.t50 })),
   };
 }
 

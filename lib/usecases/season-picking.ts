@@ -1,6 +1,9 @@
 /** What is still to be picked, crop by crop, in words and as a picture. */
+
 import { twoDigits } from '#lib/forecast/words.ts';
+import type { WeatherDay } from '#lib/forms/weather.ts';
 import { addDays, longDate, type PlainDate, yearOf } from '#lib/units/plain-date.ts';
+import { cropWeather, cropWeatherSays } from './crop-weather.ts';
 import type { CropOutlook, Quantiles } from './forecast-harvest.ts';
 import { aboutDay, between, parts, seasons } from './season-words.ts';
 
@@ -24,7 +27,11 @@ export interface PickRow {
 }
 
 /** Under way with much still to come, then about to begin, then all but over, then later in the year; by mid-season within each. */
-export function pickRows(crops: readonly CropOutlook[], today: PlainDate): PickRow[] {
+export function pickRows(
+  crops: readonly CropOutlook[],
+  today: PlainDate,
+  weather: readonly WeatherDay[] = [],
+): PickRow[] {
   const rank = (c: CropOutlook) => {
     if (!isSoon(c, today)) return 3;
     if (c.pickedKg <= 0) return 1;
@@ -43,11 +50,16 @@ export function pickRows(crops: readonly CropOutlook[], today: PlainDate): PickR
       comingKg: between(c.coming.p10, c.coming.p90, 'kg'),
       middle: yearOf(c.mid) === yearOf(today) ? aboutDay(c.mid) : `${aboutDay(c.mid)} ${yearOf(c.mid)}`,
       sentence: sentenceOf(c),
-      because: becauseOf(c),
+      because: [becauseOf(c), weatherOf(c, weather)].filter((x) => x !== null).join(' '),
       restsOn: restsOn(c),
       picked: c.picked,
       coming: c.curve,
     }));
+}
+
+function weatherOf(c: CropOutlook, days: readonly WeatherDay[]): string | null {
+  const weather = cropWeather(days, c);
+  return weather && cropWeatherSays(weather);
 }
 
 /** Share still to come under which a crop is all but over. */

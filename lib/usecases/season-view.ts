@@ -1,5 +1,6 @@
 /** The season page's data: one answer, what fits, what runs out, what is still to be picked, what to buy. */
 import { twoDigits } from '#lib/forecast/words.ts';
+import type { WeatherDay } from '#lib/forms/weather.ts';
 import { counted } from '#lib/units/format.ts';
 import { addDays, longDate, type PlainDate } from '#lib/units/plain-date.ts';
 import type { Context } from './context.ts';
@@ -9,6 +10,7 @@ import { type PickRow, pickRows } from './season-picking.ts';
 import { byUrgency, type EndPicture, endPicture, type LineRow, lineRow, linesSay } from './season-runout.ts';
 import type { ForecastInput } from './season-scenario.ts';
 import { aboutWeek, between, seasons } from './season-words.ts';
+import { weatherDays } from './weather-record.ts';
 
 export interface FitPicture {
   id: string;
@@ -62,11 +64,16 @@ export interface SeasonView {
 
 /** Reads only: where nothing is stored for these records yet, the page asks for a run. */
 export async function readSeason(ctx: Context): Promise<SeasonView> {
-  const { input, summary, whole } = await seasonForecast(ctx);
-  return seasonView(input, summary, whole);
+  const [{ input, summary, whole }, weather] = await Promise.all([seasonForecast(ctx), weatherDays(ctx)]);
+  return seasonView(input, summary, whole, weather);
 }
 
-export function seasonView(input: ForecastInput, summary: ForecastSummary | null, whole: boolean): SeasonView {
+export function seasonView(
+  input: ForecastInput,
+  summary: ForecastSummary | null,
+  whole: boolean,
+  weather: readonly WeatherDay[] = [],
+): SeasonView {
   const { today } = input;
   const first = recordFirst(input);
   const nothing = {
@@ -114,7 +121,7 @@ export function seasonView(input: ForecastInput, summary: ForecastSummary | null
       .filter((l) => l.onHand > 0 && l.none >= 0.1 && l.none <= 0.9)
       .slice(0, 2)
       .map((l) => endPicture(l, today)),
-    picking: pickRows(summary.harvest, today),
+    picking: pickRows(summary.harvest, today, weather),
     buy: [...summary.lids, ...summary.jars, ...(summary.sugar ? [summary.sugar] : [])]
       .filter((b) => b.need.nine > 0)
       .map((b) => buyRow(b, today)),
