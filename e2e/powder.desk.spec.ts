@@ -74,7 +74,8 @@ test('the trim of sauce day is the powder of a January jam, and its set teaches 
     await expect(main).toContainText(
       `33 g of untested powder ${TRIM} carries about 0.18 kg (0.10-0.30) of the sugar. There is 1.24 kg of it, and the fruit is low in pectin: expect a soft set.`,
     );
-    for (const offer of ['more powder', 'frozen pectin stock', 'call it a sauce']) await expect(main).toContainText(offer);
+    for (const offer of ['more powder', 'frozen pectin stock', 'call it a sauce'])
+      await expect(main).toContainText(offer);
     await expect(main).toContainText('For the household and gifts; not a tested recipe for sale.');
     await page.getByRole('button', { name: 'Start the batch' }).click();
     await expect(page.getByRole('heading', { name: 'Not worked with' })).toBeVisible();

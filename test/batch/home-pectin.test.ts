@@ -71,13 +71,19 @@ describe('home pectin of a dose', () => {
     // 33 g × 5.5 and 500 g × 1.15 % × 130.
     assert.ok(Math.abs((mixed.set?.sugarByPowder?.value ?? 0) - (181.5 + 747.5)) < 1e-9);
     assert.ok((mixed.set?.ratio?.value ?? 0) > (plain.set?.ratio?.value ?? 0));
-    assert.match(mixed.set?.softSet ?? '', /33 g of untested powder .* 500 g of strong stock S-STK carries about 0\.75 kg/);
+    assert.match(
+      mixed.set?.softSet ?? '',
+      /33 g of untested powder .* 500 g of strong stock S-STK carries about 0\.75 kg/,
+    );
   });
 
   it('asks nothing where the dose carries it', () => {
     const strong = [powder('S-9', 5000, 'learnt', { low: 28, typ: 30, high: 32 })];
     assert.notEqual(cherries({ 'apple-powder': 100 }, strong).set?.outlook, 'soft');
     assert.equal(cherries({ 'apple-powder': 100 }, strong).set?.softSet, null);
-    assert.equal(batchSheet(homeBatch('damson-jam', [{ foodId: 'damson', grams: 1300, grade: 'soft' }])).set?.softSet, null);
+    assert.equal(
+      batchSheet(homeBatch('damson-jam', [{ foodId: 'damson', grams: 1300, grade: 'soft' }])).set?.softSet,
+      null,
+    );
   });
 });

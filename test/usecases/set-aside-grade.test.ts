@@ -52,17 +52,36 @@ async function made(ctx: Context, run: number, e: Evening, lots: readonly HeldLo
   const draws = lots.map((l) => ({ lotId: l.id, grams: 2000 }));
   const total = 2000 * lots.length;
   if (e.way === 'press') {
-    const told = await pressFruit(ctx, { id: id('press'), draws, juiceG: total / 2, pomaceG: total / 4, keepPomace: true });
+    const told = await pressFruit(ctx, {
+      id: id('press'),
+      draws,
+      juiceG: total / 2,
+      pomaceG: total / 4,
+      keepPomace: true,
+    });
     return isRefusal(told) ? null : asidesOf(ctx, id('press'));
   }
   if (e.way === 'cut') {
-    const told = await cutForDrying(ctx, { id: id('cut-fruit'), lotId: lots[0]?.id ?? '', rawG: 2000, cutG: 1500, keepPeel: true });
+    const told = await cutForDrying(ctx, {
+      id: id('cut-fruit'),
+      lotId: lots[0]?.id ?? '',
+      rawG: 2000,
+      cutG: 1500,
+      keepPeel: true,
+    });
     return isRefusal(told) ? null : asidesOf(ctx, id('cut-fruit'));
   }
   const ask = damsonAsk({ recipeId: 'apple-sauce', draws, trimG: null, brix: null, waterC: null });
   const started = await startBatches(ctx, id('start'), ask);
   if (isRefusal(started)) return null;
-  const filling = { code: started.done.codes[0] as string, jars: 1, partialG: 0, skimmingsG: 0, panLossG: 0, trimG: 400 };
+  const filling = {
+    code: started.done.codes[0] as string,
+    jars: 1,
+    partialG: 0,
+    skimmingsG: 0,
+    panLossG: 0,
+    trimG: 400,
+  };
   const filled = await fillBatch(ctx, { ...filling, id: id('fill'), keepTrim: true });
   return isRefusal(filled) ? null : asidesOf(ctx, id('fill'));
 }
@@ -75,7 +94,9 @@ async function fruitAbove(ctx: Context, lot: HeldLot): Promise<HeldLot[]> {
   const seen = new Set([lot.id]);
   let layer = [lot.id];
   while (layer.length > 0) {
-    const into = (await movementsOf(ctx.db, ctx.place.id, layer)).filter((m) => isLot(m.to) && layer.includes(m.to.lot));
+    const into = (await movementsOf(ctx.db, ctx.place.id, layer)).filter(
+      (m) => isLot(m.to) && layer.includes(m.to.lot),
+    );
     layer = [...new Set(into.flatMap((m) => (isLot(m.from) ? [m.from.lot] : [])))].filter((id) => !seen.has(id));
     for (const id of layer) seen.add(id);
   }
@@ -106,7 +127,13 @@ describe('the grade of a set-aside (E11)', () => {
         }
         expect(asides.length).toBeGreaterThan(0);
         if (e.stock && asides[0]) {
-          const way = { id: `grade-run-${run}-stock`, code: asides[0].code, way: 'stock' as const, waterG: 500, stockG: 300 };
+          const way = {
+            id: `grade-run-${run}-stock`,
+            code: asides[0].code,
+            way: 'stock' as const,
+            waterG: 500,
+            stockG: 300,
+          };
           if (!isRefusal(await takeWayOut(ctx, way))) asides.push(...(await asidesOf(ctx, way.id)));
         }
         for (const lot of asides) {
