@@ -78,7 +78,7 @@ function AtTheStove({ view, actions, ids }: BatchCardProps) {
           <input type="hidden" name="id" value={ids[1]} />
           <input type="hidden" name="code" value={view.code} />
           <NumberStepper name="jars" label={s.jarLabel ? `Full ${s.jarLabel} jars` : 'Packs'} defaultValue={s.jars} />
-          <FillRest sheet={s} />
+          <FillRest sheet={s} trim={view.trim} />
           <Button size="large">Filled</Button>
         </form>
         <p className={styles.quiet}>What is not named here went off as steam; the sum is kept to the gram.</p>

@@ -44,6 +44,7 @@ export type BatchShown = {
     rest: readonly { minute: number; kg: number }[];
   } | null;
   foodId: string;
+  trim: string | null;
   log: readonly { at: string; time: string; what: string }[];
   ph: {
     may: boolean;

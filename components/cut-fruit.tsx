@@ -14,11 +14,13 @@ export type CutFruitProps = {
   typed: Readonly<Record<string, string | undefined>>;
   cut: FormAction;
   id: string;
+  /** What comes off an apple. */
+  trim: string;
   refused: string | null;
 };
 
 /** Apples cut to rings, pears to slices, for drying; an apple’s peel and core are a set-aside of their own. */
-export function CutFruit({ fruit, typed, cut, id, refused }: CutFruitProps) {
+export function CutFruit({ fruit, typed, cut, id, trim, refused }: CutFruitProps) {
   if (fruit.length === 0)
     return (
       <EmptyState
@@ -58,6 +60,7 @@ export function CutFruit({ fruit, typed, cut, id, refused }: CutFruitProps) {
           required
           defaultValue={typed.cut ?? ''}
         />
+        <p className="quiet">Peel and core of apples: {trim}.</p>
         <Tick name="keepPeel" label="Keep an apple’s peel and cores" on />
         <Button size="large">Cut</Button>
       </form>

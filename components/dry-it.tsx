@@ -2,6 +2,7 @@ import { Button } from './button.tsx';
 import { DataTable } from './data-table.tsx';
 import { Field } from './field.tsx';
 import type { FormAction } from './form-action.ts';
+import { PartOf } from './part-of.tsx';
 import styles from './set-aside-card.module.css';
 import { Tick } from './tick.tsx';
 
@@ -76,7 +77,7 @@ export function DryIt({ view: v, dry, id }: DryItProps) {
           label="Dried in"
           options={v.dryings.map((d) => ({ value: d.way, label: d.title }))}
         />
-        <Field name="partG" label="Only a part" hint="blank is all of it" unit="kg" inputMode="decimal" />
+        <PartOf />
         <Field name="trays" label="Trays" inputMode="numeric" required defaultValue={String(v.traysAsked)} />
         <Field
           name="centiC"

@@ -3,7 +3,7 @@ import type { BatchSheetShown } from './batch-shown.ts';
 import { Field } from './field.tsx';
 
 /** What is named of a pan beside its full jars: the partial one, skimmings, what stuck, the trim. */
-export function FillRest({ sheet: s }: { sheet: BatchSheetShown }) {
+export function FillRest({ sheet: s, trim = null }: { sheet: BatchSheetShown; trim?: string | null }) {
   return (
     <>
       <Field
@@ -19,6 +19,7 @@ export function FillRest({ sheet: s }: { sheet: BatchSheetShown }) {
       <Field
         name="trimG"
         label="Trim: stones, cores, stalks"
+        hint={trim}
         unit="g"
         inputMode="numeric"
         defaultValue={String(s.trimG)}

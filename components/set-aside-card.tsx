@@ -5,6 +5,7 @@ import { DryIt, type DryingWays } from './dry-it.tsx';
 import { DryingCurve } from './drying-curve.tsx';
 import { Field } from './field.tsx';
 import type { FormAction } from './form-action.ts';
+import { PartOf } from './part-of.tsx';
 import styles from './set-aside-card.module.css';
 import { SweetenIt } from './sweeten-it.tsx';
 import { Tick } from './tick.tsx';
@@ -77,7 +78,7 @@ export function SetAsideCard(p: SetAsideCardProps) {
       ) : null}
       {v.mayPack ? <PackIt {...p} /> : null}
       <p>
-        Grade {v.grade ?? 'not said'}: the worst of what went into it.{' '}
+        {v.grade ? `Grade ${v.grade}: the worst of what went into it. ` : ''}
         <a href={`/trace/${v.code}`}>Where it comes from and where it went</a>
       </p>
     </>
@@ -89,11 +90,6 @@ const Hidden = ({ id, code }: { id: string | undefined; code: string }) => (
     <input type="hidden" name="id" value={id} />
     <input type="hidden" name="code" value={code} />
   </>
-);
-
-/** Blank is all of it. */
-const PartOf = ({ amount }: { amount: number }) => (
-  <Field name="partG" label="Only a part" hint={`of ${mass(amount)}; the rest stays`} unit="kg" inputMode="decimal" />
 );
 
 function WaysOut({ view: v, actions, ids }: SetAsideCardProps) {
@@ -109,7 +105,7 @@ function WaysOut({ view: v, actions, ids }: SetAsideCardProps) {
           ) : w.id === 'vinegar' ? (
             <form action={actions.vinegar} className={styles.form}>
               <Hidden id={ids[i]} code={v.code} />
-              <PartOf amount={v.amount} />
+              <PartOf />
               <Field name="waterG" label="Water" unit="kg" inputMode="decimal" required />
               <Field name="sugarG" label="Sugar" unit="kg" inputMode="decimal" />
               <Button kind="quiet">Set it up</Button>
@@ -118,7 +114,7 @@ function WaysOut({ view: v, actions, ids }: SetAsideCardProps) {
             <form action={actions.way} className={styles.form}>
               <Hidden id={ids[i]} code={v.code} />
               <input type="hidden" name="way" value={w.id} />
-              <PartOf amount={v.amount} />
+              <PartOf />
               {w.id === 'stock' ? (
                 <>
                   <Caution title="A boiling pot of pulp spits: long spoon, lid ajar." />
@@ -144,12 +140,9 @@ function OnTheTrays({
   return (
     <TrayTable columns="equal">
       <Tray title="How far is it?">
-        <DryingCurve
-          {...d}
-          sentence={`${mass(d.startG)} ${d.where}: dry at ${(d.targetG / 1000).toFixed(2)} kg, ${d.done}.`}
-        />
+        <DryingCurve {...d} sentence={`${mass(d.startG)} ${d.where}: dry at ${mass(d.targetG)}, ${d.done}.`} />
         <details>
-          <summary>Why {(d.targetG / 1000).toFixed(2)} kg</summary>
+          <summary>Why {mass(d.targetG)}</summary>
           <p>
             The dry matter stays: {d.formula}.{' '}
             {d.targetBand
@@ -161,11 +154,7 @@ function OnTheTrays({
         </details>
       </Tray>
       <Tray title="Weigh it">
-        <p>
-          {d.toGoG > 0
-            ? `${(d.toGoG / 1000).toFixed(2)} kg of water to go since the last weighing.`
-            : 'It is light enough.'}
-        </p>
+        <p>{d.toGoG > 0 ? `${mass(d.toGoG)} of water to go since the last weighing.` : 'It is light enough.'}</p>
         <form action={actions.weigh} className={styles.form}>
           <Hidden id={ids[0]} code={v.code} />
           <Field name="grams" label="All of it weighs" unit="kg" inputMode="decimal" required />

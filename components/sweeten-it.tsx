@@ -2,6 +2,7 @@ import { Button } from './button.tsx';
 import { Caution } from './caution.tsx';
 import { Field } from './field.tsx';
 import type { FormAction } from './form-action.ts';
+import { PartOf } from './part-of.tsx';
 import styles from './set-aside-card.module.css';
 import { Tick } from './tick.tsx';
 
@@ -21,7 +22,7 @@ export function SweetenIt({ way, code, action, id }: SweetenItProps) {
       <input type="hidden" name="code" value={code} />
       <input type="hidden" name="way" value={way.id} />
       {candy ? <Caution title="Boiling syrup burns: dry hands, long spoon, nobody small near." /> : null}
-      <Field name="partG" label="Only a part" hint="blank is all of it" unit="kg" inputMode="decimal" />
+      <PartOf />
       <Field name="sugarG" label="Sugar" unit="kg" inputMode="decimal" required />
       {candy ? <Field name="waterG" label="Water" unit="kg" inputMode="decimal" /> : null}
       <Field name="packs" label="Packs" inputMode="numeric" required />

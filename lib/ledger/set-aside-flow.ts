@@ -143,7 +143,7 @@ function leaves(net: Nets, m: Movement, from: Sums, lots: Lots): void {
   } else if (kindOf(m.to, lots) === 'batch') {
     from.usedG += grams;
     net.add(from.end, USED, grams);
-  } else net.add(from.end, node('packed', 'packed for the pantry', 3), grams);
+  } else net.add(from.end, node('packed', 'packed', 3), grams);
 }
 
 /** One set-aside lot while its movements are added up. */

@@ -89,7 +89,8 @@ async function powderInPans(ctx: Context, db: Db | Tx): Promise<Map<string, Powd
   return pans;
 }
 
-const lastForgotten = (acts: readonly StoredAct[]): string | null =>
+/** Instant of the last "forget"; null when there was none. */
+export const lastForgotten = (acts: readonly StoredAct[]): string | null =>
   acts
     .filter((a) => a.kind === 'correct' && a.payload.forget === FORGET)
     .map((a) => a.at)

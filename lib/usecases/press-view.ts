@@ -15,6 +15,7 @@ import { feet, ML_PER_US_QUART } from '#lib/units/convert.ts';
 import { parseNumber } from '#lib/units/parse-number.ts';
 import { celsius } from '#lib/units/quantity.ts';
 import type { Context } from './context.ts';
+import { trimOfRings, trimText } from './learn-trim.ts';
 import { CITRUS, isApple, notForFood } from './set-aside-makes.ts';
 import { type LabelledFigure, shown } from './shown-figure.ts';
 
@@ -23,6 +24,8 @@ export interface PressView {
   /** Those of the fruit that may be cut to rings or slices, and those that have zest. */
   apples: PressView['fruit'];
   citrus: PressView['fruit'];
+  /** Trim of apples cut to rings, as published and as weighed here. */
+  ringTrim: string;
   mayKeepPomace: boolean;
   /** For the kilograms asked for; null while none are. */
   expected: {
@@ -55,6 +58,7 @@ export async function readPress(
       .filter((l) => CITRUS.includes(l.foodId ?? ''))
       .map(fruitShown)
       .filter((f) => f.refused === null),
+    ringTrim: trimText(await trimOfRings(ctx)),
     mayKeepPomace: isApple(chosen?.foodId ?? null),
     expected: chosen?.foodId && kg > 0 && !notForFood([chosen]) ? pressed(ctx, chosen.foodId, kg) : null,
   };

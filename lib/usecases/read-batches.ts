@@ -5,11 +5,12 @@ import { type BatchRecord, JAR_SET, type ReadingRecord } from '#lib/ledger/batch
 import { isRefusal } from '#lib/ledger/entry.ts';
 import type { HeldLot } from '#lib/ledger/lot.ts';
 import { batchOfCode, loadBatches, readingsOf } from '#lib/store/batch-store.ts';
-import { loadLots, piecesOf } from '#lib/store/ledger-store.ts';
+import { loadLots, lotOfCode, piecesOf } from '#lib/store/ledger-store.ts';
 import { type PlainDate, shortDate } from '#lib/units/plain-date.ts';
 import type { Context } from './context.ts';
 import { type CookTrack, cookTrack } from './cook-track.ts';
 import { type FrozenSheet, sheetOf } from './frozen-sheet.ts';
+import { trimOfFruit, trimText } from './learn-trim.ts';
 import { localClock } from './local-clock.ts';
 import { heldByHighPh, waitsForPh } from './ph-hold.ts';
 import { PH_STATES } from './ph-log.ts';
@@ -84,6 +85,8 @@ export interface BatchView {
   /** While it is on the stove. */
   boil: CookTrack | null;
   foodId: string;
+  /** While it cooks: the trim as published and as weighed here. */
+  trim: string | null;
   /** `time` is the place's own clock. */
   log: { at: string; time: string; what: string }[];
   ph: PhView;
@@ -136,6 +139,7 @@ export async function readBatch(ctx: Context, code: string): Promise<BatchView |
     readings: readings.map(readingOf),
     boil: own && batch.state === 'cooking' ? cookTrack(sheetOf(batch), readings) : null,
     foodId: recipeHere(ctx.place, batch.recipeId)?.fruits[0]?.foodIds[0] ?? '',
+    trim: own && batch.state === 'cooking' ? await trimWords(ctx, batch) : null,
     log: batch.log.map((l) => ({ ...l, time: localClock(l.at, ctx.place.timeZone).time })),
     ph: phOf(ctx, batch, jars, readings),
     jars: jars.map((l) => jarOf(l, sealState)),
@@ -170,6 +174,16 @@ async function sharingWith(ctx: Context, batch: BatchRecord): Promise<BatchCard[
     : filled
         .filter((b) => b.id !== batch.id && !held.has(b.id))
         .map(({ code, label, state, day }) => ({ code, label, state, day }));
+}
+
+/** Of a batch of one fruit that is trimmed. */
+async function trimWords(ctx: Context, batch: BatchRecord): Promise<string | null> {
+  if (sheetOf(batch).trimG <= 0) return null;
+  const lots = await Promise.all(inputLots(batch).map((i) => lotOfCode(ctx.db, ctx.place.id, i.code)));
+  const foods = new Set(lots.flatMap((l) => (l?.kind === 'fruit' ? [l.foodId ?? ''] : [])));
+  const [foodId] = foods;
+  const known = foods.size === 1 && foodId ? await trimOfFruit(ctx, foodId) : null;
+  return known && trimText(known);
 }
 
 function phOf(ctx: Context, batch: BatchRecord, jars: HeldLot[], readings: ReadingRecord[]): PhView {

@@ -6,7 +6,7 @@ import type { Clot } from '#lib/science/clot-test.ts';
 import { CLOT_POWDER_G } from '#lib/science/learn-powder.ts';
 import { stockCarries } from '#lib/science/stock-carries.ts';
 import { loadLots, lotOfCode } from '#lib/store/ledger-store.ts';
-import { counted } from '#lib/units/format.ts';
+import { counted, mass } from '#lib/units/format.ts';
 import { daysBetween, type PlainDate, shortDate } from '#lib/units/plain-date.ts';
 import type { Context } from './context.ts';
 import { type Drying, type DryingDetails, dryingDetails, dryingOf } from './drying-of.ts';
@@ -95,7 +95,7 @@ function nextOf(ctx: Context, l: HeldLot, state: SetAsideState): string {
   if (state === 'fresh') return 'dry, freeze or boil it today';
   if (state === 'drying') {
     const d = dryingOf(l);
-    return d ? `dry at ${(d.targetG / 1000).toFixed(2)} kg; ${doneBy(ctx, l, d)}` : 'weigh it';
+    return d ? `dry at ${mass(d.targetG)}; ${doneBy(ctx, l, d)}` : 'weigh it';
   }
   if (state === 'working')
     return `vinegar, day ${daysBetween(l.madeOn, ctx.today)}: stir it, strain it when it is sour`;
@@ -121,8 +121,9 @@ function doneBy(ctx: Context, l: HeldLot, d: Drying): string {
     return { time, day: shortDate(day as PlainDate) };
   }) as [Clock, Clock, Clock];
   const sameDay = low.day === high.day;
-  const text = (c: Clock) => (sameDay ? c.time : `${c.day} ${c.time}`);
-  return `done about ${middle.time} ${middle.day}, four cases of five between ${text(low)} and ${text(high)}`;
+  const days = d.end.p90 - d.end.p10 > 24;
+  const text = (c: Clock) => (sameDay ? c.time : days ? c.day : `${c.day} ${c.time}`);
+  return `done about ${days ? '' : `${middle.time} `}${middle.day}, four cases of five between ${text(low)} and ${text(high)}`;
 }
 interface Clock {
   time: string;

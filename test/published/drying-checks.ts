@@ -7,8 +7,9 @@ import { driedFruitMonths } from '#lib/reference/dried-storage.ts';
 import { appleDryingHours, appleRate } from '#lib/science/apple-drying-law.ts';
 import { glassTransition } from '#lib/science/caking.ts';
 import { silicaGel } from '#lib/science/desiccant.ts';
-import { DRYER_STARTS, startRate } from '#lib/science/dryer-start.ts';
+import { DRYER_STARTS, dryerStartOf, startRate } from '#lib/science/dryer-start.ts';
 import { dryingEnd } from '#lib/science/drying-posterior.ts';
+import { type DryingWay, dryingGuess, slowerInRoom } from '#lib/science/drying-way.ts';
 import { DRYING_ENERGY, moistureRatio } from '#lib/science/page-drying.ts';
 import { storedActivity } from '#lib/science/storage-moisture.ts';
 import { celsius } from '#lib/units/quantity.ts';
@@ -132,6 +133,73 @@ const rule = DRYER_STARTS.filter((s) => s.kind === 'fruit' && s.id !== 'leather'
   }),
 );
 
+const guessed = (id: string, way: DryingWay, t: number, humidity: number): number => {
+  const start = dryerStartOf(id);
+  const food = start.kind === 'herb' ? 'herb' : 'apple';
+  const { rate, leftX } = dryingGuess(start, { way, t: celsius(t), humidity, food });
+  const end = dryingEnd({ freshG: 1000, w0: start.w0, wt: start.wt, prior: rate, leftX, weighings: [] });
+  return end?.p50 ?? Number.POSITIVE_INFINITY;
+};
+const HERB_HEAT =
+  'the hours are taken for 60 °C and slowed by the energy of leaves; the column prints them for the cooler dryer';
+const otherWays: readonly DryingRow[] = [
+  {
+    quantity: 'hours in an oven',
+    what: 'fruit leather, up to 18 h',
+    unit: 'h',
+    published: { low: 8, high: 20 },
+    computed: guessed('leather', 'oven', 60, 0),
+    source: 'home-cooking page on fruit leather (LEATHER2): up to 18 h against 4-10 h in a dryer; twice, from memory',
+    from: 'memory',
+  },
+  {
+    quantity: 'hours in an oven',
+    what: 'thin citrus zest at 60 °C',
+    unit: 'h',
+    published: { low: 1, high: 2 },
+    computed: guessed('citrus-zest', 'oven', 60, 0),
+    source: 'range manual, oven drying at 140 °F: the first guess rests on it',
+    from: 'read',
+  },
+  {
+    quantity: 'hours in an oven',
+    what: 'leafy herbs at 60 °C',
+    unit: 'h',
+    published: { low: 1, high: 3 },
+    computed: guessed('herb-leaf', 'oven', 60, 0),
+    source: 'range manual, oven drying at 140 °F',
+    from: 'read',
+  },
+  {
+    quantity: 'hours of herbs in a cool dryer',
+    what: 'leafy herbs at 46 °C, 115 °F',
+    unit: 'h',
+    published: { low: 1, high: 4 },
+    computed: guessed('herb-leaf', 'dryer', 46, 0),
+    source: 'newspaper column quoting Penn State Extension (95-115 °F), question page on hours (1-4 h)',
+    from: 'read',
+    miss: { residue: 0.439, why: HERB_HEAT },
+  },
+  {
+    quantity: 'days of hung herbs',
+    what: 'in a warm dry place, 20 % humidity',
+    unit: 'days',
+    published: { low: 7, high: 14 },
+    computed: guessed('herb-leaf', 'hung', 22, 0.2) / 24,
+    source: 'home-drying weblog (HANG): a week or more; the program takes a week for its middle',
+    from: 'read',
+  },
+  {
+    quantity: 'shade against a dryer, times slower',
+    what: 'Lippia leaves, 3 h at 60 °C against 7 days; shade of 28 °C and 75 % assumed',
+    unit: '1',
+    published: exactly(56),
+    computed: slowerInRoom({ t: celsius(28), humidity: 0.75 }),
+    source: 'Elenga et al. 2011',
+    from: 'read',
+  },
+];
+
 const ONE_HERB = 'one figure stands for all herbs, between mint and peppermint';
 const ENERGY_MISSES: Readonly<Record<string, DryingRow['miss']>> = {
   'mint leaves 35-60 °C': { residue: -12.96, why: ONE_HERB },
@@ -243,6 +311,18 @@ export const DRYING_TOLERANCES: Readonly<Record<string, DryingTolerance>> = {
     fitted: 'the law was fitted to 13 runs, this one among them',
   },
   'hours of a thin layer, another study': { max: 0.5, reason: 'half an hour', fitted: null },
+  'hours in an oven': {
+    max: 0,
+    reason: 'the published range',
+    fitted: 'zest and herbs: the rate rests on these hours',
+  },
+  'hours of herbs in a cool dryer': { max: 0, reason: 'the published range', fitted: null },
+  'days of hung herbs': { max: 0.1, reason: 'a week is the middle', fitted: 'the rate is set to a week' },
+  'shade against a dryer, times slower': {
+    max: 14,
+    reason: 'a quarter: temperature and air of the shade are assumed',
+    fitted: null,
+  },
   'hours of most fruit at 60 °C, one layer': { max: 0, reason: 'the published range', fitted: null },
   'activation energy of drying': {
     max: 5,
@@ -260,6 +340,7 @@ export const DRYING_ROWS: readonly DryingRow[] = [
   ...curve,
   ...otherStudy,
   ...rule,
+  ...otherWays,
   ...energies,
   ...activities,
   ...gel,

@@ -8,6 +8,7 @@ import type { Context } from '#lib/usecases/context.ts';
 import { draftBatch } from '#lib/usecases/draft-batch.ts';
 import { learntFigures, readLearnt } from '#lib/usecases/learn-figures.ts';
 import { forgetLearnt } from '#lib/usecases/learn-forget.ts';
+import { trimOfFruit } from '#lib/usecases/learn-trim.ts';
 import { readBatch } from '#lib/usecases/read-batches.ts';
 import { startBatches } from '#lib/usecases/start-batches.ts';
 import { demoAt, demoOn, doneOf } from '#test/support/demo-database.ts';
@@ -96,6 +97,28 @@ describe('what own batches teach', () => {
     const { lossG } = await figures(ctx);
     expect(lossG).toBeGreaterThan(100);
     expect(lossG).toBeLessThan(120);
+  });
+
+  it('says beside the trim what is published and what was weighed here, and forgets it when asked', async () => {
+    const db = await open();
+    const ctx = await lit(db);
+    const shown = async () => (await readBatch(ctx, CODES[1]))?.trim;
+    expect(await shown()).toBe('published 10 % (From memory of handbooks; no copy read); not weighed here yet');
+    const batch = (await readBatch(ctx, CODES[0]))?.sheet;
+    const raw = batch?.rawG ?? 0;
+    // Left as suggested, it teaches nothing.
+    const before = await trimOfFruit(ctx, 'damson');
+    expect([before?.published, before?.learnt.n]).toEqual([0.1, 0]);
+    const trimG = Math.round(raw * 0.07);
+    doneOf(await fillBatch(ctx, { ...filling(CODES[0]), jars: 4, trimG }));
+    const after = await trimOfFruit(ctx, 'damson');
+    const share = trimG / raw;
+    const byHand = Math.exp((Math.log(0.1) / 0.2 ** 2 + Math.log(share) / 0.15 ** 2) / (1 / 0.2 ** 2 + 1 / 0.15 ** 2));
+    expect(after?.learnt.n).toBe(1);
+    expect(after?.learnt.middle).toBeCloseTo(byHand, 9);
+    expect(await shown()).toMatch(/^published 10 % \(From memory.*\), here 8 % \(.* to .*\) from 1 weighing$/);
+    doneOf(await forgetLearnt(await demoAt(db, '2025-09-13', '21:00'), { id: 'forget-trim' }));
+    expect((await trimOfFruit(ctx, 'damson'))?.learnt.n).toBe(0);
   });
 
   it('asks a measured pH before it says anything about inversion', async () => {

@@ -12,7 +12,7 @@ export const metadata: Metadata = { title: 'For the dryer' };
 
 export default async function DryPage({ searchParams }: { searchParams: Promise<Record<string, string | undefined>> }) {
   const typed = await searchParams;
-  const { apples, citrus } = await readPress(await placeContext(), {});
+  const { apples, citrus, ringTrim } = await readPress(await placeContext(), {});
   return (
     <>
       <AnswerHeading
@@ -20,7 +20,14 @@ export default async function DryPage({ searchParams }: { searchParams: Promise<
         sub="Weighed before and after they are cut: the dryer’s target follows from it."
       />
       <TrayTable columns="equal">
-        <CutFruit fruit={apples} typed={typed} cut={cut} id={randomUUID()} refused={typed.refused ?? null} />
+        <CutFruit
+          fruit={apples}
+          typed={typed}
+          cut={cut}
+          id={randomUUID()}
+          trim={ringTrim}
+          refused={typed.refused ?? null}
+        />
         <BringIn
           citrus={citrus}
           typed={typed}
