@@ -27,6 +27,7 @@ export type PlanDayBatch = {
   weighHref: string | null;
   keepHref: string | null;
   withoutHref: string;
+  swaps: readonly { title: string; href: string }[];
   kept: boolean;
 };
 export type PlanDay = {
@@ -130,6 +131,20 @@ function Batch({ batch: b, first }: { batch: PlanDayBatch; first: boolean }) {
           Not this one
         </Link>
       </p>
+      {b.swaps.length > 0 ? (
+        <details>
+          <summary>Swap it</summary>
+          <ul className={styles.swaps} aria-label={`In place of ${b.title.toLowerCase()}`}>
+            {b.swaps.map((x) => (
+              <li key={x.href}>
+                <Link href={x.href} prefetch={false}>
+                  {x.title}
+                </Link>
+              </li>
+            ))}
+          </ul>
+        </details>
+      ) : null}
     </li>
   );
 }

@@ -54,6 +54,7 @@ export type PlanViewProps = {
     wrong: string | null;
     spoilt: string | null;
     clashes: readonly string[];
+    unmade: readonly { id: string; title: string }[];
     cards: readonly {
       which: string;
       title: string;
@@ -169,6 +170,7 @@ export function PlanView({ view, choose, said, refused }: PlanViewProps) {
           <PlanDays days={view.days} />
         </Tray>
         <HourByHour days={view.days} tracks={view.tracks} />
+        {view.unmade.length > 0 ? <WhyNotThis query={view.query} recipes={view.unmade} /> : null}
       </TrayTable>
     </>
   );
@@ -250,6 +252,27 @@ function WhatWouldHelp({ more, tightest }: Pick<PlanViewProps['view'], 'more' | 
       <p className="quiet">
         Each was planned again with it for a moment, the next three days free to change; more may be in it.
       </p>
+    </Tray>
+  );
+}
+
+/** Asks after a recipe that is not in the plan. */
+function WhyNotThis({ query, recipes }: { query: string; recipes: PlanViewProps['view']['unmade'] }) {
+  return (
+    <Tray title="Why not this recipe?">
+      <form className={styles.hours} action="/plan/why">
+        {[...new URLSearchParams(query)].map(([key, value]) => (
+          <input key={`${key} ${value}`} type="hidden" name={key} value={value} />
+        ))}
+        <Field
+          as="select"
+          name="recipe"
+          label="Recipe"
+          required
+          options={recipes.map((r) => ({ value: r.id, label: r.title }))}
+        />
+        <Button kind="quiet">What stops it?</Button>
+      </form>
     </Tray>
   );
 }

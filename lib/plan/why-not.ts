@@ -23,17 +23,19 @@ export interface WhyNot {
   /** Batches by recipe, other plan minus plan in hand; only those that differ. */
   changed: Readonly<Record<string, number>>;
   shortages: readonly Breach[];
+  /** The other plan; null when there is none. */
+  plan: Plan | null;
 }
 
 export async function whyNot(
   instance: PlanInstance,
   recipe: string,
-  inHand: SolvedPlan,
+  inHand: Pick<SolvedPlan, 'plan' | 'worth' | 'bound'>,
   ask: { options?: SolveOptions; hooks?: SolveHooks } = {},
 ): Promise<WhyNot> {
   const made = !inHand.plan.cooked.some((c) => c.recipe === recipe && batchCount(c) > 0);
   const hopeless = made ? noChance(instance, recipe) : null;
-  const none = { recipe, made, loss: null, withinGap: false, changed: {}, shortages: [] };
+  const none = { recipe, made, loss: null, withinGap: false, changed: {}, shortages: [], plan: null };
   if (hopeless) return { ...none, answer: hopeless };
   const other = await solvePlan(instance, { ...ask.options, forced: { recipe, made } }, ask.hooks);
   const loss = inHand.worth - other.worth;
@@ -45,6 +47,7 @@ export async function whyNot(
     withinGap: Math.abs(loss) <= Math.max(1e-6, unproven),
     changed: changedBatches(inHand.plan, other.plan),
     shortages: other.check.breaches.filter((b) => b.priced),
+    plan: other.plan,
   };
 }
 

@@ -13,6 +13,7 @@ export interface PlanAsked {
   from: number | null;
   /** Lids at hand, counted tonight; null = as the book says. */
   lids: number | null;
+  /** 0 batches: not on that day. */
   keep: readonly { recipe: string; day: PlainDate; batches: number }[];
   without: readonly string[];
 }
@@ -48,7 +49,7 @@ export function planAsked(typed: Record<string, unknown>): { asked: PlanAsked; w
   const lids = typedLids.safeParse(typed.lids ?? '');
   const keep = list(typed.keep).flatMap((text) => {
     const [, recipe, day, batches] = /^([a-z0-9-]+)@(\d{4}-\d{2}-\d{2})\*(\d)$/.exec(text) ?? [];
-    return recipe && day && isPlainDate(day) && Number(batches) > 0 ? [{ recipe, day, batches: Number(batches) }] : [];
+    return recipe && day && isPlainDate(day) ? [{ recipe, day, batches: Number(batches) }] : [];
   });
   const without = [...new Set(list(typed.without).filter((x) => /^[a-z0-9-]+$/.test(x)))].sort();
   const wrong = [
@@ -103,7 +104,12 @@ export const planHref = (a: PlanAsked): string => {
 
 export const pinsOf = (a: PlanAsked, today: PlainDate, horizon: number): PlanPin[] =>
   a.keep
-    .map((k) => ({ recipe: k.recipe, day: daysBetween(today, k.day), batches: k.batches }))
+    .map((k) => ({
+      recipe: k.recipe,
+      day: daysBetween(today, k.day),
+      batches: k.batches,
+      ...(k.batches === 0 ? { exact: true } : {}),
+    }))
     .filter((p) => p.day >= 0 && p.day < horizon);
 
 export const dayOfPlan = (today: PlainDate, day: number): PlainDate => addDays(today, day);

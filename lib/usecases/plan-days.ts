@@ -2,6 +2,7 @@
 import type { Booking } from '#lib/plan/day-book.ts';
 import { type DaySchedule, daySchedule, type KitchenDay } from '#lib/plan/day-schedule.ts';
 import type { PlanInstance } from '#lib/plan/instance.ts';
+import type { KitchenSlot } from '#lib/plan/kitchen-slots.ts';
 import { batchCount, type Plan } from '#lib/plan/plan.ts';
 import { type Kitchen, mainKitchen } from '#lib/store/place.ts';
 import { addDays, type PlainDate, weekday } from '#lib/units/plain-date.ts';
@@ -11,6 +12,7 @@ import { lotsOfPans, type PanLot } from './plan-draws.ts';
 import { hourOfDay } from './plan-lots.ts';
 import { madeText, processText, winterText } from './plan-making.ts';
 import { placeOf } from './plan-recipes.ts';
+import { type Swap, slotsOf, swapsFor } from './plan-swaps.ts';
 import { recipeHere } from './recipes-here.ts';
 
 export interface PlanBatchView {
@@ -41,6 +43,8 @@ export interface PlanBatchView {
   weighHref: string | null;
   keepHref: string | null;
   withoutHref: string;
+  /** Other recipes of the same fruit in its place. */
+  swaps: Swap[];
   kept: boolean;
 }
 export interface PlanDayView {
@@ -84,12 +88,13 @@ interface Shown {
 export function planDays(ctx: Context, s: Shown): PlanDayView[] {
   const kitchen = mainKitchen(ctx.place) as Kitchen;
   const pans = lotsOfPans(s.p, s.plan);
+  const slots = slotsOf(s.p);
   return s.p.days.flatMap((d, day) => {
     const batches = s.plan.cooked.filter((c) => c.day === day && batchCount(c) > 0);
     const also = alsoOf(s, day);
     if (batches.length === 0 && also.length === 0 && day > 0) return [];
     const book = daySchedule(s.p, s.plan, day, kitchenDay(ctx, kitchen, { p: s.p, day, from: s.asked.from }));
-    const view = batchesOf(ctx, s, { day, pans });
+    const view = batchesOf(ctx, s, { day, pans, slots });
     return [
       {
         day: addDays(ctx.today, day),
@@ -160,7 +165,11 @@ function kitchenDay(
 }
 const quarter = (h: number): number => Math.ceil(h * 4) / 4;
 
-function batchesOf(ctx: Context, s: Shown, at: { day: number; pans: ReadonlyMap<string, PanLot[]> }): PlanBatchView[] {
+function batchesOf(
+  ctx: Context,
+  s: Shown,
+  at: { day: number; pans: ReadonlyMap<string, PanLot[]>; slots: readonly KitchenSlot[] },
+): PlanBatchView[] {
   const { day } = at;
   const date = addDays(ctx.today, day);
   const lines = s.plan.cooked.filter((c) => c.day === day && batchCount(c) > 0);
@@ -174,6 +183,8 @@ function batchesOf(ctx: Context, s: Shown, at: { day: number; pans: ReadonlyMap<
     const lots = at.pans.get(`${day}|${id}`) ?? [];
     const there = lots.filter((l) => s.lotCodes.has(l.lot));
     const kept = s.asked.keep.some((k) => k.recipe === id && k.day === date);
+    const fruit = fruitOf(s, { day, id });
+    const main = mainCrop(s, { day, id });
     return {
       id: `${date}-${id}`,
       recipe: id,
@@ -182,7 +193,7 @@ function batchesOf(ctx: Context, s: Shown, at: { day: number; pans: ReadonlyMap<
       foodId: foodOf(ctx, s.p, id),
       batches,
       kg,
-      fruit: fruitOf(s, { day, id }),
+      fruit,
       jars: s.plan.jars
         .filter((j) => j.day === day && j.recipe === id)
         .map((j) => ({ label: s.p.jars.find((z) => z.id === j.jar)?.name ?? j.jar, count: Math.round(j.count) }))
@@ -204,6 +215,7 @@ function batchesOf(ctx: Context, s: Shown, at: { day: number; pans: ReadonlyMap<
         keep: s.asked.keep.filter((k) => k.recipe !== id),
         without: [...s.asked.without, id],
       }),
+      swaps: swapsFor(s.p, at.slots, { asked: s.asked, recipe: id, day, date, crop: main, kg }),
       kept,
     };
   });
@@ -224,6 +236,11 @@ function notesOf(
     winterText(ctx, p, batch),
   ].filter((t) => t !== '');
 }
+
+const mainCrop = (s: Shown, { day, id }: { day: number; id: string }): string =>
+  s.plan.fruit
+    .filter((f) => f.day === day && f.recipe === id)
+    .reduce((best, f) => (f.kg > best.kg ? f : best), { crop: '', kg: 0 }).crop;
 
 function fruitOf(s: Shown, { day, id }: { day: number; id: string }): { name: string; kg: number }[] {
   const by = new Map<string, number>();

@@ -22,6 +22,8 @@ export interface PlanAsk extends FruitAsk {
   lidsToday?: number | null;
   /** Recipes the person does not want this time. */
   without?: readonly string[];
+  /** Recipes to take in whatever else is left out. */
+  also?: readonly string[];
 }
 
 /** kg a litre freezer freezes in a day: 2 lb a cubic foot (Michigan State Univ. Extension 01600508, lower figure). */
@@ -38,7 +40,7 @@ export async function planInstance(ctx: Context, ask: PlanAsk): Promise<PlanInst
     crops,
     kitchen,
     used,
-    pinned: (ask.pins ?? []).map((p) => p.recipe),
+    pinned: [...(ask.pins ?? []).map((p) => p.recipe), ...(ask.also ?? [])],
     without: ask.without ?? [],
   });
   const known = new Set(recipes.map((r) => r.recipe.id));

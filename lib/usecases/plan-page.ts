@@ -3,6 +3,7 @@
 import type { HeldLot } from '#lib/ledger/lot.ts';
 import { checkPlan } from '#lib/plan/check-plan.ts';
 import type { MoreOf } from '#lib/plan/one-more.ts';
+import type { Plan } from '#lib/plan/plan.ts';
 import { aimFigure, PLAN_AIMS, type PlanAim, trulyBetter } from '#lib/plan/plan-aims.ts';
 import { loadLots } from '#lib/store/ledger-store.ts';
 import { addDays, shortDate } from '#lib/units/plain-date.ts';
@@ -14,7 +15,7 @@ import { FIRST_SECONDS, type JobReport, jobReport } from './plan-jobs.ts';
 import { type SupplyAfter, supplyAfter } from './plan-supply.ts';
 import { wantedInAYear } from './plan-wants.ts';
 import { HORIZON, type Proposal, planId, planOf, proposePlan, type WhichPlan, whichPlan } from './propose-plan.ts';
-import { recipeHere } from './recipes-here.ts';
+import { recipeHere, recipesHere } from './recipes-here.ts';
 
 export interface PlanCardView {
   which: WhichPlan;
@@ -55,6 +56,8 @@ export interface PlanPageView {
     wrong: string | null;
     spoilt: string | null;
     clashes: string[];
+    /** Recipes of the fruit that is there or coming and of which nothing is planned. */
+    unmade: { id: string; title: string }[];
     cards: PlanCardView[];
     shownTitle: string;
     days: PlanDayView[];
@@ -96,7 +99,7 @@ export async function readPlanPage(ctx: Context, typed: Record<string, unknown>)
         from: asked.from === null ? '' : timeText(asked.from),
         lids: asked.lids === null ? '' : String(asked.lids),
         keep: asked.keep.map((k) => ({
-          label: `${titleOf(ctx, k.recipe)}, ${shortDate(k.day)}`,
+          label: `${k.batches === 0 ? 'No ' : ''}${titleOf(ctx, k.recipe)}, ${shortDate(k.day)}`,
           href: planHref({ ...asked, keep: asked.keep.filter((x) => x !== k) }),
         })),
         without: asked.without.map((w) => ({
@@ -113,6 +116,7 @@ export async function readPlanPage(ctx: Context, typed: Record<string, unknown>)
       wrong,
       spoilt: proposal.spoilt,
       clashes: clashesOf(ctx, shown.facts),
+      unmade: unmadeOf(ctx, proposal.instance, shown.plan),
       cards: cards.map(({ plan: _, check: __, ...c }) => c),
       shownTitle: shown.title,
       days: planDays(ctx, {
@@ -220,7 +224,7 @@ const LIMIT_WORD: Readonly<Record<MoreOf, string>> = {
   shelf: 'room on the shelf',
 };
 /** Less than this the search itself may bring or miss. */
-const WORTH_SAYING = 0.5;
+export const WORTH_SAYING = 0.5;
 
 const moreOf = (p: Proposal) =>
   [...(p.found?.more ?? [])]
@@ -255,13 +259,23 @@ function answerOf(c: PlanCardView, searched: boolean): string {
 }
 
 /** What a pinned plan overruns, in words with the numbers. */
-const clashesOf = (ctx: Context, f: Pick<PlanFacts, 'clashes'>): string[] =>
+export const clashesOf = (ctx: Context, f: Pick<PlanFacts, 'clashes'>): string[] =>
   f.clashes.map((c) => {
     const on = c.day === null ? '' : ` on ${shortDate(dayAt(ctx, c.day))}`;
     const title = titleOf(ctx, c.ids[0] ?? '');
+    if (c.rule === 'pin' && c.room === 0) return `${title}${on}: not wanted, but planned`;
     if (c.rule === 'pin') return `${title}${on}: ${c.room} to be kept, ${c.used} can be made`;
     if (c.rule === 'least batch')
       return `${title}${on}: ${c.used.toFixed(2)} kg of fruit for batches that need ${c.room.toFixed(2)} kg at least`;
     return `${c.words}${on}: ${Number(c.used.toFixed(2))} wanted, ${Number(c.room.toFixed(2))} there`;
   });
 const dayAt = (ctx: Context, day: number) => addDays(ctx.today, day);
+
+function unmadeOf(ctx: Context, p: Proposal['instance'], plan: Plan): { id: string; title: string }[] {
+  const foods = new Set(ctx.place.crops.filter((c) => p.lots.some((l) => l.crop === c.id)).map((c) => c.foodId));
+  const made = new Set(plan.cooked.map((c) => c.recipe));
+  return recipesHere(ctx.place)
+    .filter((r) => !made.has(r.id) && r.fruits.some((f) => f.foodIds.some((id) => foods.has(id))))
+    .map((r) => ({ id: r.id, title: r.title }))
+    .sort((a, b) => (a.title < b.title ? -1 : 1));
+}

@@ -103,7 +103,16 @@ export function checkedFind(instance: PlanInstance, found: FoundPlan | null): Pi
   };
 }
 
-async function instanceOf(ctx: Context, asked: PlanAsked, chosen: StoredPlan | null): Promise<PlanInstance> {
+/** The same data with a recipe taken in that the household's own lines would have kept out. */
+export const instanceWith = async (ctx: Context, asked: PlanAsked, recipe: string): Promise<PlanInstance> =>
+  instanceOf(ctx, asked, await planInForce(ctx.db, ctx.place.id, ctx.today), [recipe]);
+
+async function instanceOf(
+  ctx: Context,
+  asked: PlanAsked,
+  chosen: StoredPlan | null,
+  also: readonly string[] = [],
+): Promise<PlanInstance> {
   const expected = await expectedPicks(ctx, HORIZON);
   const pins = pinsOf(asked, ctx.today, HORIZON);
   const former = formerOf(ctx, chosen);
@@ -112,6 +121,7 @@ async function instanceOf(ctx: Context, asked: PlanAsked, chosen: StoredPlan | n
     expected,
     pins,
     without: asked.without,
+    also,
     hoursToday: asked.hours,
     lidsToday: asked.lids,
     ...(former ? { former } : {}),
