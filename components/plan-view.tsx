@@ -50,6 +50,7 @@ export type PlanViewProps = {
     usualHoursToday: number;
     lidsInBook: number;
     more: readonly { what: string; gain: number; savedKg: number }[];
+    firm: { shortKg: number; heavyKg: number; stay: readonly string[]; change: readonly string[] } | null;
     tightest: string | null;
     wrong: string | null;
     spoilt: string | null;
@@ -169,6 +170,7 @@ export function PlanView({ view, choose, said, refused }: PlanViewProps) {
         <Tray title={`Day by day: ${view.shownTitle.charAt(0).toLowerCase()}${view.shownTitle.slice(1)}`}>
           <PlanDays days={view.days} />
         </Tray>
+        {view.firm ? <HowFirm firm={view.firm} /> : null}
         <HourByHour days={view.days} tracks={view.tracks} />
         {view.unmade.length > 0 ? <WhyNotThis query={view.query} recipes={view.unmade} /> : null}
       </TrayTable>
@@ -252,6 +254,26 @@ function WhatWouldHelp({ more, tightest }: Pick<PlanViewProps['view'], 'more' | 
       <p className="quiet">
         Each was planned again with it for a moment, the next three days free to change; more may be in it.
       </p>
+    </Tray>
+  );
+}
+
+/** Which batches of the next three days stay whichever way the harvest comes. */
+function HowFirm({ firm }: { firm: NonNullable<PlanViewProps['view']['firm']> }) {
+  return (
+    <Tray title="If the harvest comes short or heavy">
+      <p>
+        The next three days, planned again with {firm.shortKg.toFixed(1)} kg still to come (more than that nine times in
+        ten) and with {firm.heavyKg.toFixed(1)} kg (more than that once in ten), all crops alike.
+      </p>
+      <ul className={styles.facts}>
+        <li>
+          {firm.stay.length > 0 ? `The same both ways: ${firm.stay.join('; ')}.` : 'No batch stays the same both ways.'}
+        </li>
+        {firm.change.map((line) => (
+          <li key={line}>{line}.</li>
+        ))}
+      </ul>
     </Tray>
   );
 }

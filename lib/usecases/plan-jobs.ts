@@ -3,12 +3,15 @@
  * one search at a time for a place, for two would only slow each other.
  */
 import { Worker } from 'node:worker_threads';
+import type { PlanInstance } from '#lib/plan/instance.ts';
 import { type PlanProgress, planGap } from '#lib/plan/solve-options.ts';
 import type { Context } from './context.ts';
 import type { PlanAsked } from './plan-asked.ts';
+import { harvestSpread } from './plan-expected.ts';
+import { isExpected, lotsComing } from './plan-lots.ts';
 import { type SearchInput, searchPlan } from './plan-search.ts';
 import { shelfMetreLitres } from './plan-stores.ts';
-import { type FoundPlan, keepFound, type Proposal, proposePlan } from './propose-plan.ts';
+import { CHANGE_WEIGHT, type FoundPlan, keepFound, type Proposal, proposePlan } from './propose-plan.ts';
 import { converse } from './thread-talk.ts';
 
 export interface PlanJob {
@@ -106,6 +109,8 @@ async function runJob(
     seconds: job.limit,
     start: found ? { plan: found.plan, bound: found.bound } : null,
     shelfMetreL: shelfMetreLitres(ctx),
+    spread: await spreadOf(ctx, proposal.instance),
+    changeWeight: CHANGE_WEIGHT,
     stop: job.stop,
   };
   const proven = found?.bound ?? Number.POSITIVE_INFINITY;
@@ -124,6 +129,16 @@ async function runJob(
     job.failed = error instanceof Error ? error.message : String(error);
   }
   job.endedAt = performance.now();
+}
+
+/** The plan's fruit with the crops still to be picked all short, and all heavy. */
+async function spreadOf(ctx: Context, { lots, horizon }: PlanInstance): Promise<SearchInput['spread']> {
+  if (!lots.some((l) => isExpected(l.id))) return null;
+  const spread = new Map((await harvestSpread(ctx, horizon)).map((s) => [s.cropId, s]));
+  return {
+    short: lotsComing(lots, (crop) => spread.get(crop)?.short ?? 1),
+    heavy: lotsComing(lots, (crop) => spread.get(crop)?.heavy ?? 1),
+  };
 }
 
 /** Set by the server's bundler; where the source runs as it is (tests, scripts) there is no thread to start and the search runs in place. */

@@ -78,6 +78,11 @@ export function planLots(ctx: Context, held: readonly HeldLot[], ask: FruitAsk):
 
 /** Grades of fruit not picked yet; the little that comes in soft is counted with the blemished. Estimate. */
 const GRADE_SHARE = { perfect: 0.45, blemished: 0.55 };
+/** The same fruit when what is still to be picked comes short or heavy; what is in the store stays. */
+export const lotsComing = (lots: readonly PlanLot[], factor: (cropId: string) => number): PlanLot[] =>
+  lots.map((l) => (isExpected(l.id) ? { ...l, kg: Math.round(l.kg * factor(l.crop) * 1000) / 1000 } : l));
+export const isExpected = (lotId: string): boolean => lotId.startsWith('expected:');
+
 /** Less than this of a kind and grade on one picking is not planned for. */
 const LEAST_EXPECTED_KG = 0.2;
 

@@ -6,6 +6,7 @@ import type { MoreOf } from '#lib/plan/one-more.ts';
 import type { Plan } from '#lib/plan/plan.ts';
 import { aimFigure, PLAN_AIMS, type PlanAim, trulyBetter } from '#lib/plan/plan-aims.ts';
 import { loadLots } from '#lib/store/ledger-store.ts';
+import { counted } from '#lib/units/format.ts';
 import { addDays, shortDate } from '#lib/units/plain-date.ts';
 import type { Context } from './context.ts';
 import { type PlanAsked, planAsked, planHref, planQuery, timeText } from './plan-asked.ts';
@@ -51,6 +52,8 @@ export interface PlanPageView {
     lidsInBook: number;
     /** What one more of each limit would bring, most first. */
     more: { what: string; gain: number; savedKg: number }[];
+    /** The next days with a short and a heavy harvest; null when it is not known. */
+    firm: { shortKg: number; heavyKg: number; stay: string[]; change: string[] } | null;
     /** The limit of which one more brings most, in a word. */
     tightest: string | null;
     wrong: string | null;
@@ -112,6 +115,7 @@ export async function readPlanPage(ctx: Context, typed: Record<string, unknown>)
         .filter((l) => l.item === 'lid-regular' && (l.kind === 'supply' || l.kind === 'lids'))
         .reduce((n, l) => n + l.onHand, 0),
       more,
+      firm: firmOf(ctx, proposal),
       tightest: more[0] && more[0].gain >= WORTH_SAYING ? LIMIT_WORD[more[0].of] : null,
       wrong,
       spoilt: proposal.spoilt,
@@ -270,6 +274,23 @@ export const clashesOf = (ctx: Context, f: Pick<PlanFacts, 'clashes'>): string[]
     return `${c.words}${on}: ${Number(c.used.toFixed(2))} wanted, ${Number(c.room.toFixed(2))} there`;
   });
 const dayAt = (ctx: Context, day: number) => addDays(ctx.today, day);
+
+/** Batches of the next days that stay whichever way the harvest comes, and what happens to the others. */
+function firmOf(ctx: Context, p: Proposal): NonNullable<PlanPageView['plan']>['firm'] {
+  const firm = p.found?.firm;
+  if (!firm) return null;
+  const named = (b: (typeof firm.batches)[number]) => `${titleOf(ctx, b.recipe)}, ${shortDate(dayAt(ctx, b.day))}`;
+  const stays = (b: (typeof firm.batches)[number]) => b.short === b.planned && b.heavy === b.planned;
+  const words = (n: number) => (n === 0 ? 'none' : counted(n, 'batch', 'batches'));
+  return {
+    shortKg: firm.shortKg,
+    heavyKg: firm.heavyKg,
+    stay: firm.batches.filter(stays).map(named),
+    change: firm.batches
+      .filter((b) => !stays(b))
+      .map((b) => `${named(b)}: ${words(b.planned)} planned, ${words(b.short)} if short, ${words(b.heavy)} if heavy`),
+  };
+}
 
 function unmadeOf(ctx: Context, p: Proposal['instance'], plan: Plan): { id: string; title: string }[] {
   const foods = new Set(ctx.place.crops.filter((c) => p.lots.some((l) => l.crop === c.id)).map((c) => c.foodId));

@@ -1,11 +1,13 @@
 /** One search, from plain input to what is kept of it. Runs in the thread, or in place where there is none. */
 import { checkPlan } from '#lib/plan/check-plan.ts';
-import type { PlanInstance } from '#lib/plan/instance.ts';
+import { firmDays } from '#lib/plan/firm-days.ts';
+import type { PlanInstance, PlanLot } from '#lib/plan/instance.ts';
 import { MORE_OF, nextDays, type OneMore, oneMore } from '#lib/plan/one-more.ts';
 import type { Plan } from '#lib/plan/plan.ts';
 import { aimedAt, PLAN_AIMS, type PlanAim } from '#lib/plan/plan-aims.ts';
 import { type PlanProgress, planGap } from '#lib/plan/solve-options.ts';
 import { solvePlan } from '#lib/plan/solve-plan.ts';
+import { isExpected } from './plan-lots.ts';
 import type { FoundPlan } from './propose-plan.ts';
 
 /** One seed for every search: what differs between two then comes from their data and their time. */
@@ -18,6 +20,10 @@ export interface SearchInput {
   start: { plan: Plan; bound: number | null } | null;
   /** Litres a metre of shelf holds. */
   shelfMetreL: number;
+  /** The fruit when what is still to be picked comes short and heavy; null when nothing is. */
+  spread: { short: readonly PlanLot[]; heavy: readonly PlanLot[] } | null;
+  /** Money per batch moved, as against a plan chosen before. */
+  changeWeight: number;
   /** One word of memory shared with the page's process: 1 = stop and give the best so far. */
   stop: SharedArrayBuffer;
 }
@@ -25,6 +31,9 @@ export interface SearchInput {
 /** Solver seconds for each other aim, and for each "one more". */
 const AIM_SECONDS = 2;
 const MORE_SECONDS = 1.5;
+/** Solver seconds for the short and for the heavy harvest, and how near is near enough there. */
+const FIRM_SECONDS = 4;
+const FIRM_GAP = 0.005;
 
 export async function searchPlan(q: SearchInput, progress: (p: PlanProgress) => void): Promise<FoundPlan> {
   const stop = new Int32Array(q.stop);
@@ -38,6 +47,14 @@ export async function searchPlan(q: SearchInput, progress: (p: PlanProgress) => 
   const aims = await otherAims(q.instance, solved.plan, cancelled);
   const best = bestOf(q.instance, [solved.plan, ...aims.map((a) => a.plan)]);
   const { more, plan, worth } = await moreOfEach(q, best, cancelled);
+  const firm =
+    q.spread && !cancelled()
+      ? await firmDays(q.instance, plan, {
+          ...q.spread,
+          changeWeight: q.changeWeight,
+          limits: { seconds: FIRM_SECONDS, gap: FIRM_GAP, seed: PLAN_SEED, cancelled },
+        })
+      : null;
   return {
     plan,
     worth,
@@ -51,8 +68,11 @@ export async function searchPlan(q: SearchInput, progress: (p: PlanProgress) => 
     prices: solved.prices,
     aims,
     more,
+    firm: firm && q.spread ? { batches: firm, shortKg: kgOf(q.spread.short), heavyKg: kgOf(q.spread.heavy) } : null,
   };
 }
+
+const kgOf = (lots: readonly PlanLot[]): number => lots.filter((l) => isExpected(l.id)).reduce((n, l) => n + l.kg, 0);
 
 /** Looking for something else a search may come by a plan that is worth more, too. */
 function bestOf(p: PlanInstance, plans: readonly Plan[]): Plan {

@@ -4,6 +4,7 @@
  */
 import { createHash } from 'node:crypto';
 import { checkPlan, type PlanCheck } from '#lib/plan/check-plan.ts';
+import type { FirmBatch } from '#lib/plan/firm-days.ts';
 import type { GreedyRule } from '#lib/plan/greedy/greedy-state.ts';
 import { greedyPlan } from '#lib/plan/greedy-plan.ts';
 import type { FormerPlan, PlanInstance } from '#lib/plan/instance.ts';
@@ -22,7 +23,7 @@ import { batchesAhead } from './season-plan.ts';
 /** Days planned. Two weeks: beyond it the harvest is a guess. */
 export const HORIZON = 14;
 /** Money per batch moved against the plan chosen on an earlier day: a tenth of a good batch. Estimate. */
-const CHANGE_WEIGHT = 1;
+export const CHANGE_WEIGHT = 1;
 /** What perishes first goes first, then what pays best per hour; the stall, which has had its share, comes after the pan. */
 const CAREFUL_RULE: GreedyRule = { urgentFirst: true, leastNet: 1, perHour: true, sellFirst: false };
 /** Changes whenever equal data would be planned otherwise. */
@@ -44,6 +45,8 @@ export interface FoundPlan {
   aims?: readonly { aim: PlanAim; plan: Plan }[];
   /** What one more of a limit would bring, planned again with it. */
   more?: readonly OneMore[];
+  /** The next days planned again for a short and a heavy harvest; null where nothing is to come or it took too long. */
+  firm?: { batches: readonly FirmBatch[]; shortKg: number; heavyKg: number } | null;
 }
 
 export type WhichPlan = 'found' | 'by-hand' | PlanAim;
