@@ -35,7 +35,7 @@ export async function dropAct(id: string): Promise<void> {
 }
 
 type Answer =
-  | { id: string; status: 'saved' | 'known'; said: string }
+  | { id: string; status: 'saved' | 'known' | 'question'; said: string }
   | { id: string; status: 'refused'; reason: string };
 
 /** Sends what waits, oldest first. Without a signal nothing changes. */

@@ -3,13 +3,16 @@ import { useRouter } from 'next/navigation';
 import { useCallback, useEffect, useState } from 'react';
 import type { PlainDate } from '#lib/units/plain-date.ts';
 import { actId } from './act-id.ts';
+import { instantOn } from './act-instant.ts';
 import { dropAct, keepAct, type QueuedAct, queued, sendQueued } from './act-queue.ts';
+import { deviceId } from './device-id.ts';
 import type { FormAction } from './form-action.ts';
 import type { HarvestAct } from './harvest-act.ts';
 import styles from './harvest-desk.module.css';
 import { HarvestPad } from './harvest-pad.tsx';
 import type { PadRow } from './harvest-pad-state.ts';
 import type { PadContainer } from './harvest-weights.ts';
+import { NotWeighed } from './not-weighed.tsx';
 import { NothingRipe } from './nothing-ripe.tsx';
 import { Problem } from './problem.tsx';
 
@@ -61,7 +64,12 @@ export function HarvestDesk({ placeId, day, action, said, refused, ...pad }: Har
   }, [send]);
 
   async function record(act: Record<string, unknown> & { id: string }) {
-    await keepAct(placeId, { ...act, at: pickedOn === day ? instantOn(day) : null, nothing: act.nothing ?? null });
+    await keepAct(placeId, {
+      ...act,
+      device: deviceId(),
+      at: pickedOn === day ? instantOn(day) : null,
+      nothing: act.nothing ?? null,
+    });
     const sent = await send();
     const back = sent.refused.find((a) => a.id === act.id);
     if (back) {
@@ -104,6 +112,13 @@ export function HarvestDesk({ placeId, day, action, said, refused, ...pad }: Har
         action={action}
         onRecord={(act: HarvestAct) => record({ ...act })}
       />
+      <NotWeighed
+        rows={pad.rows}
+        containers={pad.containers}
+        onKeep={(id, rowId, unweighed) =>
+          record({ id, rowId, day, readings: [], grades: {}, groundFall: false, unweighed })
+        }
+      />
       <NothingRipe
         rows={pad.rows}
         onLook={(rowId) =>
@@ -121,9 +136,3 @@ export function HarvestDesk({ placeId, day, action, said, refused, ...pad }: Har
     </div>
   );
 }
-
-/** The device's own instant, set on the place's day: a demonstration lives on another day than the clock. */
-const instantOn = (day: PlainDate): string => {
-  const now = new Date().toISOString();
-  return now.startsWith(day) ? now : `${day}T${now.slice(11)}`;
-};

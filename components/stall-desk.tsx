@@ -1,7 +1,10 @@
 'use client';
+import { useRouter } from 'next/navigation';
 import { useCallback, useEffect, useState } from 'react';
 import { counted } from '#lib/units/format.ts';
+import type { PlainDate } from '#lib/units/plain-date.ts';
 import { actId } from './act-id.ts';
+import { instantOn } from './act-instant.ts';
 import { dropAct, keepAct, type QueuedAct, sendQueued } from './act-queue.ts';
 import { Button } from './button.tsx';
 import { JarCard, type JarCardShown } from './jar-card.tsx';
@@ -9,12 +12,22 @@ import { Problem } from './problem.tsx';
 import styles from './stall-desk.module.css';
 import { Tray } from './tray.tsx';
 
-export type StallDeskProps = { placeId: string; cards: readonly JarCardShown[]; where: string };
+export type StallDeskProps = {
+  placeId: string;
+  cards: readonly JarCardShown[];
+  where: string;
+  /** The day of a demonstration; null where the device's own clock is right. */
+  demoDay: PlainDate | null;
+};
 
-/** The stall: what is in a jar by its lot or its line, and sales; all from this device, with or without a signal. */
-export function StallDesk({ placeId, cards, where }: StallDeskProps) {
+const DONE = { sold: 'sold', given: 'given', eaten: 'eaten' } as const;
+
+/** The stall: what is in a jar by its lot or its line, and jars that leave; all from this device, with or without a signal. */
+export function StallDesk({ placeId, cards, where, demoDay }: StallDeskProps) {
+  const router = useRouter();
   const [text, setText] = useState('');
   const [jar, setJar] = useState<string | null>(null);
+  const [who, setWho] = useState('');
   const [said, setSaid] = useState<string | null>(null);
   const [waiting, setWaiting] = useState(0);
   const [turnedBack, setTurnedBack] = useState<QueuedAct[]>([]);
@@ -26,8 +39,12 @@ export function StallDesk({ placeId, cards, where }: StallDeskProps) {
     const sent = await sendQueued(placeId);
     setWaiting(sent.waiting);
     setTurnedBack(sent.refused);
+    if (sent.said) {
+      setSaid(sent.said);
+      router.refresh();
+    }
     return sent;
-  }, [placeId]);
+  }, [placeId, router]);
 
   useEffect(() => {
     if (scanned) setJar(scanned);
@@ -39,18 +56,27 @@ export function StallDesk({ placeId, cards, where }: StallDeskProps) {
     return () => window.removeEventListener('online', again);
   }, [send, scanned]);
 
-  async function sell(of: JarCardShown, count: number) {
-    const act = { id: actId(), what: 'take', slug: of.slug, lot: of.lot, count: String(count), to: 'sold', who: where };
+  async function take(of: JarCardShown, count: number, to: keyof typeof DONE) {
+    const act = {
+      id: actId(),
+      what: 'take',
+      slug: of.slug,
+      ...(to === 'sold' ? { lot: of.lot } : {}),
+      count: String(count),
+      to,
+      ...(to === 'sold' ? { who: where } : to === 'given' ? { who } : {}),
+      at: demoDay ? instantOn(demoDay) : new Date().toISOString(),
+    };
     await keepAct(placeId, act);
     const sent = await send();
     const refused = sent.refused.some((a) => a.id === act.id);
-    setSaid(
-      refused ? null : sent.reached ? sent.said : `Kept on this device: ${counted(count, 'jar')} of ${of.name} sold.`,
-    );
+    const kept = `Kept on this device: ${counted(count, 'jar')} of ${of.name} ${DONE[to]}.`;
+    setSaid(refused ? null : sent.reached ? sent.said : kept);
   }
 
   const lines = cards.filter((c) => c.onHand && c.against.length === 0);
-  const firstOfLine = lines.filter((c, i) => lines.findIndex((o) => o.slug === c.slug) === i);
+  const firstOfLine = oneOfEach(lines);
+  const others = oneOfEach(cards.filter((c) => c.onHand && !lines.some((l) => l.slug === c.slug)));
   return (
     <div className={styles.desk}>
       {turnedBack.map((a) => (
@@ -89,12 +115,32 @@ export function StallDesk({ placeId, cards, where }: StallDeskProps) {
           <JarCard card={card} jar={jar?.includes('/') ? jar.toUpperCase() : null} />
           {card.onHand && card.against.length === 0 ? (
             <div className={styles.sell}>
-              {[1, 2, 3].map((n) => (
-                <Button key={n} type="button" size="large" kind="quiet" onClick={() => void sell(card, n)}>
+              {COUNTS.map((n) => (
+                <Button key={n} type="button" size="large" kind="quiet" onClick={() => void take(card, n, 'sold')}>
                   Sold {n}
                 </Button>
               ))}
             </div>
+          ) : null}
+          {card.onHand ? (
+            <>
+              <div className={styles.sell}>
+                <Button type="button" size="large" kind="quiet" onClick={() => void take(card, 1, 'eaten')}>
+                  Eaten
+                </Button>
+                {[...COUNTS, 4].map((n) => (
+                  <Button key={n} type="button" size="large" kind="quiet" onClick={() => void take(card, n, 'given')}>
+                    Given {n}
+                  </Button>
+                ))}
+              </div>
+              <div className={styles.find}>
+                <label>
+                  Given to whom? (may stay empty)
+                  <input value={who} onChange={(e) => setWho(e.target.value)} maxLength={80} autoComplete="off" />
+                </label>
+              </div>
+            </>
           ) : null}
         </Tray>
       ) : null}
@@ -107,10 +153,26 @@ export function StallDesk({ placeId, cards, where }: StallDeskProps) {
             </Button>
           ))}
         </div>
+        {others.length > 0 ? (
+          <details>
+            <summary>For the house and gifts</summary>
+            <div className={styles.lines}>
+              {others.map((c) => (
+                <Button key={c.lot} type="button" size="large" kind="quiet" onClick={() => setJar(c.lot)}>
+                  {c.name}
+                </Button>
+              ))}
+            </div>
+          </details>
+        ) : null}
       </Tray>
     </div>
   );
 }
+
+const COUNTS = [1, 2, 3] as const;
+const oneOfEach = (cards: readonly JarCardShown[]): JarCardShown[] =>
+  cards.filter((c, i) => cards.findIndex((o) => o.slug === c.slug) === i);
 
 /** The jar whose code was read by the camera, where this page stands in for the jar's own without a signal. */
 function scannedJar(): string | null {

@@ -37,6 +37,7 @@ const PAGES = [
   '/print/wall',
   '/print/batch?code=25207-SCH-A',
   '/trace/25207-SCH-A',
+  '/questions',
   '/put-right/wrenlatch%3Aseason%3Apick-cherry-sour-2025-07-19?perfect=0.5&soft=0.1',
   '/trace/season',
   '/season',

@@ -1,7 +1,9 @@
 import type { Metadata } from 'next';
 import { AnswerHeading } from '#components/answer-heading.tsx';
+import { OpenQuestions } from '#components/open-questions.tsx';
 import { todayAnswer } from '#components/today-answer.ts';
 import { TodayTrays } from '#components/today-trays.tsx';
+import { openQuestions } from '#lib/usecases/questions.ts';
 import { readToday } from '#lib/usecases/read-today.ts';
 import { placeContext } from '../place-context.ts';
 
@@ -13,6 +15,7 @@ export default async function TodayPage() {
   return (
     <>
       <AnswerHeading {...todayAnswer(view)} />
+      <OpenQuestions count={(await openQuestions(context)).length} />
       <TodayTrays view={view} />
     </>
   );

@@ -24,6 +24,11 @@ export const harvestAct = z.object({
   grades: z.partialRecord(z.enum(['perfect', 'blemished', 'soft', 'cull']), grams),
   groundFall: z.boolean().default(false),
   nothing: z.string().max(80).nullable().default(null),
+  /** Containers that stand full and were not weighed yet. */
+  unweighed: z
+    .object({ containerId: z.string().max(80), count: z.number().int().min(1).max(99) })
+    .nullable()
+    .default(null),
   person: z.string().max(40).nullable().default(null),
   device: z.string().max(80).nullable().default(null),
 });

@@ -30,7 +30,9 @@ export const takeForm = z.preprocess((raw) => {
 }, fields);
 
 /** The same as an act from a device. */
-export const takeAct = fields.and(z.object({ what: z.literal('take') }));
+export const takeAct = fields.and(
+  z.object({ what: z.literal('take'), at: z.iso.datetime({ offset: true }).nullable().default(null) }),
+);
 
 export const bringBackForm = z.object({
   id: actId,

@@ -1,9 +1,10 @@
 /** A picking weighed in at the scale: the fruit enters the ledger by grade and its clocks start. */
 
 import { pickFruit } from '#lib/ledger/acts/pick-fruit.ts';
-import type { Refusal } from '#lib/ledger/entry.ts';
+import type { Act, Entry, Refusal } from '#lib/ledger/entry.ts';
 import { GRADES, type Grade } from '#lib/ledger/lot.ts';
 import { foodCode, harvestCode } from '#lib/ledger/lot-code.ts';
+import type { Tx } from '#lib/store/database/open-database.ts';
 import { loadLots, type Written, writeAct } from '#lib/store/ledger-store.ts';
 import { type Crop, roomOfKind } from '#lib/store/place.ts';
 import { bothMasses } from '#lib/units/format.ts';
@@ -47,6 +48,16 @@ export const rowIdOf = (row: string, cropCode: string): string => `${row}|${crop
 
 /** Records a picking; refused only when it cannot be true, with the numbers. A doubtful weight is saved and flagged. */
 export async function recordHarvest(ctx: Context, input: HarvestInput): Promise<Written<HarvestDone>> {
+  const harvest = harvestOf(ctx, input);
+  if ('refused' in harvest) return harvest;
+  return writeAct(ctx.db, ctx.place.id, harvest.act, ctx.enteredAt, harvest.make);
+}
+
+/** The picking as an act, with what it writes; or why it cannot be. */
+export function harvestOf(
+  ctx: Context,
+  input: HarvestInput,
+): { act: Act; make: (tx: Tx) => Promise<{ entry: Entry; tell: HarvestDone }> } | Refusal {
   const [row, cropCode] = input.rowId.split('|') as [string, string | undefined];
   const crop = ctx.place.crops.find((c) => c.code === cropCode && c.plantings.some((p) => p.row === row));
   if (!crop) return { refused: `there is no row "${input.rowId}" here` };
@@ -70,7 +81,7 @@ export async function recordHarvest(ctx: Context, input: HarvestInput): Promise<
     person: input.person,
     device: input.device,
   });
-  return writeAct(ctx.db, ctx.place.id, act, ctx.enteredAt, async (tx) => {
+  const make = async (tx: Tx) => {
     if (input.nothing) {
       const said = `Looked at ${row}, ${crop.label.toLowerCase()}: ${input.nothing}.`;
       return { entry: { act, lots: [], movements: [], changes: [] }, tell: { code: '', netG: 0, flags: [], said } };
@@ -99,7 +110,8 @@ export async function recordHarvest(ctx: Context, input: HarvestInput): Promise<
       entry,
       tell: { code, netG, flags, said: `Recorded ${bothMasses(netG)} of ${crop.label.toLowerCase()} as ${code}.` },
     };
-  });
+  };
+  return { act, make };
 }
 
 /** A late entry keeps its own day; its instant is taken as the evening of that day. */

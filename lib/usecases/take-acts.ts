@@ -2,13 +2,11 @@
 import { z } from 'zod';
 import { harvestAct } from '#lib/forms/harvest.ts';
 import { takeAct } from '#lib/forms/take.ts';
-import type { Written } from '#lib/store/ledger-store.ts';
 import type { Context } from './context.ts';
-import { recordHarvest } from './record-harvest.ts';
-import { takeJars } from './take-jars.ts';
+import { harvestAfterwards, type Taken, takeAfterwards } from './questions.ts';
 
 export type ActAnswer =
-  | { id: string; status: 'saved' | 'known'; said: string }
+  | { id: string; status: 'saved' | 'known' | 'question'; said: string }
   | { id: string; status: 'refused'; reason: string };
 
 const queue = z.object({ acts: z.array(z.unknown()).max(500) });
@@ -25,15 +23,11 @@ export async function takeActs(ctx: Context, body: unknown): Promise<ActAnswer[]
 async function takeOne(ctx: Context, raw: unknown): Promise<ActAnswer> {
   const isTake = typeof raw === 'object' && raw !== null && 'what' in raw && raw.what === 'take';
   return isTake
-    ? answerOf(raw, takeAct, (act) => takeJars(ctx, { ...act, person: null, at: null }))
-    : answerOf(raw, harvestAct, (act) => recordHarvest(ctx, act));
+    ? answerOf(raw, takeAct, ({ what: _, ...act }) => takeAfterwards(ctx, { ...act, person: null }))
+    : answerOf(raw, harvestAct, (act) => harvestAfterwards(ctx, act));
 }
 
-async function answerOf<T>(
-  raw: unknown,
-  schema: z.ZodType<T>,
-  run: (act: T) => Promise<Written<{ said: string }>>,
-): Promise<ActAnswer> {
+async function answerOf<T>(raw: unknown, schema: z.ZodType<T>, run: (act: T) => Promise<Taken>): Promise<ActAnswer> {
   const act = schema.safeParse(raw);
   const id = typeof raw === 'object' && raw !== null && 'id' in raw ? String(raw.id) : '';
   if (!act.success)
@@ -43,6 +37,7 @@ async function answerOf<T>(
       reason: act.error.issues.map((i) => `${i.path.join('.')}: ${i.message}`).join('; '),
     };
   const done = await run(act.data);
+  if ('question' in done) return { id, status: 'question', said: done.question };
   if ('refused' in done) return { id, status: 'refused', reason: done.refused };
   return { id, status: done.replayed ? 'known' : 'saved', said: done.done.said };
 }

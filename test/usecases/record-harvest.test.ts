@@ -3,7 +3,9 @@ import { loadActs } from '#lib/store/act-store.ts';
 import type { Db } from '#lib/store/database/open-database.ts';
 import { loadLots, rebuildBalances } from '#lib/store/ledger-store.ts';
 import { plainDate } from '#lib/units/plain-date.ts';
+import type { Context } from '#lib/usecases/context.ts';
 import { DEMO_PLACE } from '#lib/usecases/open-demo.ts';
+import { type AnswerInput, answerQuestion, openQuestions } from '#lib/usecases/questions.ts';
 import { readHarvest } from '#lib/usecases/read-harvest.ts';
 import { inSeason, recordHarvest, usualPickingG } from '#lib/usecases/record-harvest.ts';
 import { recordPlain } from '#lib/usecases/record-plain-harvest.ts';
@@ -227,5 +229,75 @@ describe('the plain form', () => {
   it('refuses grades above what the scale said', async () => {
     const ctx = await demoContext(await open());
     expect(refusalOf(await recordPlain(ctx, form({ 'grade-soft': 9 })))).toBe('a grade is below zero');
+  });
+});
+
+describe('one bucket told of by two devices (story D4)', () => {
+  const at = (time: string) => `2025-09-12T${time}:00.000Z`;
+  const bryn = { ...damsons(), device: 'tablet', at: at('17:10') };
+  const teen = {
+    ...damsons({ id: 'teen-one-bucket', readings: [], grades: {} }),
+    device: 'phone',
+    at: at('16:40'),
+    unweighed: { containerId: 'wrenlatch:container:blue-bucket', count: 1 },
+  };
+  const answer = (question: string, way: AnswerInput['way'], grams: number | null = null) => ({
+    id: `answer-${question}`,
+    question,
+    way,
+    line: null,
+    grams,
+  });
+  const kept = async (ctx: Context) => (await readHarvest(ctx)).pickings.filter((p) => p.code === 'D3');
+  const total = async (ctx: Context) => (await kept(ctx)).reduce((g, p) => g + p.grams, 0);
+
+  it.each([
+    ['the bucket first', [teen, bryn]],
+    ['the weighing first', [bryn, teen]],
+  ])('asks “same bucket?” with both times, %s; yes leaves one lot of 13.74 kg', async (_, acts) => {
+    const db = await open();
+    const ctx = await demoAt(db, '2025-09-12', '18:20');
+    for (const act of acts) await takeActs(ctx, { acts: [act] });
+    expect((await openQuestions(ctx)).map((q) => q.text)).toEqual([
+      'Same bucket? Damson, row D3: 1 blue bucket at 17:40; 13.74 kg · 30.3 lb weighed at 18:10.',
+    ]);
+    // Saved twice, sent twice: nothing doubles.
+    for (const act of [...acts, ...acts]) await takeActs(ctx, { acts: [act] });
+    expect([await total(ctx), (await openQuestions(ctx)).length]).toEqual([13_740, 1]);
+    doneOf(await answerQuestion(ctx, answer(teen.id, 'same')));
+    expect([await total(ctx), (await kept(ctx)).length, (await openQuestions(ctx)).length]).toEqual([13_740, 1, 0]);
+    expect(await rebuildBalances(db, DEMO_PLACE)).toEqual([]);
+  });
+
+  it('no makes two, once the other has its weight', async () => {
+    const db = await open();
+    const ctx = await demoAt(db, '2025-09-12', '18:20');
+    await takeActs(ctx, { acts: [teen, bryn] });
+    expect(refusalOf(await answerQuestion(ctx, answer(teen.id, 'other')))).toContain('weigh it');
+    expect(doneOf(await answerQuestion(ctx, answer(teen.id, 'other', 4200))).said).toContain('4.20 kg');
+    expect((await kept(ctx)).map((p) => p.grams).sort((a, b) => a - b)).toEqual([4200, 13_740]);
+    expect(await rebuildBalances(db, DEMO_PLACE)).toEqual([]);
+  });
+
+  it('weighed by both within the hour is asked too; another hour, another weight or the same device is not', async () => {
+    const ctx = await demoAt(await open(), '2025-09-12', '18:20');
+    const again = (id: string, change: object) => ({
+      ...damsons({ id, readings: [bucket(5640)], grades: { perfect: 5020 } }),
+      device: 'phone',
+      at: at('16:40'),
+      ...change,
+    });
+    const statuses = await takeActs(ctx, {
+      acts: [
+        bryn,
+        again('same-again-one', {}),
+        again('two-hours-before', { at: at('14:40') }),
+        again('another-weight', { readings: [bucket(4200)], grades: { perfect: 3580 } }),
+        again('the-same-device', { device: 'tablet' }),
+      ],
+    });
+    expect(statuses?.map((a) => a.status)).toEqual(['saved', 'question', 'saved', 'saved', 'saved']);
+    doneOf(await answerQuestion(ctx, answer('same-again-one', 'other')));
+    expect(await total(ctx)).toBe(13_740 + 3 * 5020 + 3580);
   });
 });

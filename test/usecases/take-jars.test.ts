@@ -1,7 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { loadLots, rebuildBalances } from '#lib/store/ledger-store.ts';
+import type { Context } from '#lib/usecases/context.ts';
 import { DEMO_PLACE } from '#lib/usecases/open-demo.ts';
+import { type AnswerInput, answerQuestion, openQuestions } from '#lib/usecases/questions.ts';
 import { readLine } from '#lib/usecases/read-pantry.ts';
+import { takeActs } from '#lib/usecases/take-acts.ts';
 import { takeJars } from '#lib/usecases/take-jars.ts';
 import { demoContext, demoOn, doneOf, refusalOf } from '#test/support/demo-database.ts';
 
@@ -128,5 +131,89 @@ describe('jars taken from a line', () => {
       '0 left of Damson jam that may leave (the others: process not as tested); 1 asked for',
     );
     expect(doneOf(await takeJars(ctx, taking('damson-jam', 1, { id: 'eat-it-now' }))).left).toBe(9);
+  });
+});
+
+describe('jars told of afterwards by two devices', () => {
+  const told = (id: string, slug: string, count: number, to: string, who = '') => ({
+    id,
+    what: 'take',
+    slug,
+    count: String(count),
+    to,
+    who,
+    at: '2026-01-15T12:30:00.000Z',
+  });
+  const onHand = async (ctx: Context, slug: string) => (await readLine(ctx, slug))?.onHand ?? 0;
+  const answer = (question: string, way: AnswerInput['way'], change: Partial<AnswerInput> = {}) => ({
+    id: `answer-${question}-${way}`,
+    question,
+    way,
+    line: null,
+    grams: null,
+    ...change,
+  });
+
+  it('4 and 3 of the last 4: one act is kept, the other stays as a question until it is answered (D5)', async () => {
+    const db = await open();
+    const ctx = await demoContext(db);
+    doneOf(await takeJars(ctx, taking('quince-paste', 3, { to: 'given' })));
+    const acts = [
+      told('phone-one-gives', 'quince-paste', 4, 'given', 'Ana'),
+      told('phone-two-gives', 'quince-paste', 3, 'given', 'Ben'),
+    ];
+    const answers = [await takeActs(ctx, { acts: [acts[0]] }), await takeActs(ctx, { acts: [acts[1]] })].flat();
+    expect(answers.map((a) => a?.status)).toEqual(['saved', 'question']);
+    expect(await onHand(ctx, 'quince-paste')).toBe(0);
+    const open1 = await openQuestions(ctx);
+    expect(open1.map((q) => q.text)).toEqual(['Given 3 Quince paste (Ben) at 12:30, but none was left: which was it?']);
+    // Both queues sent again: the same answers, nothing doubled, still one question.
+    expect((await takeActs(ctx, { acts }))?.map((a) => a.status)).toEqual(['known', 'question']);
+    expect(await openQuestions(ctx)).toEqual(open1);
+    expect(doneOf(await answerQuestion(ctx, answer('phone-two-gives', 'none'))).said).toContain(
+      'nothing left the shelf',
+    );
+    expect(await openQuestions(ctx)).toEqual([]);
+    expect(refusalOf(await answerQuestion(ctx, answer('phone-two-gives', 'all')))).toBe('it is answered already');
+    expect(await rebuildBalances(db, DEMO_PLACE)).toEqual([]);
+  });
+
+  it('one eaten and three sold of the last three mirabelle: one question, no negative number (D9)', async () => {
+    const db = await open();
+    const ctx = await demoContext(db);
+    expect(await onHand(ctx, 'mirabelle-jam')).toBe(3);
+    await takeActs(ctx, { acts: [told('child-eats-one', 'mirabelle-jam', 1, 'eaten')] });
+    const [sold] =
+      (await takeActs(ctx, { acts: [told('odda-sells-three', 'mirabelle-jam', 3, 'sold', 'the stall')] })) ?? [];
+    expect(sold).toMatchObject({ status: 'question' });
+    expect(await onHand(ctx, 'mirabelle-jam')).toBe(2);
+    const [q] = await openQuestions(ctx);
+    expect(q?.text).toBe('Sold 3 Mirabelle jam (the stall) at 12:30, but only 2 were left: which was it?');
+    expect(doneOf(await answerQuestion(ctx, answer('odda-sells-three', 'left'))).said).toContain(
+      '0 left of Mirabelle jam',
+    );
+    expect(await onHand(ctx, 'mirabelle-jam')).toBe(0);
+    expect(await rebuildBalances(db, DEMO_PLACE)).toEqual([]);
+  });
+
+  it('all of them, when the shelf held more than the book: the difference is found, then leaves by number', async () => {
+    const db = await open();
+    const ctx = await demoContext(db);
+    doneOf(await takeJars(ctx, taking('mirabelle-jam', 2)));
+    await takeActs(ctx, { acts: [told('sold-three-more', 'mirabelle-jam', 3, 'given')] });
+    expect(doneOf(await answerQuestion(ctx, answer('sold-three-more', 'all'))).said).toContain(
+      '0 left of Mirabelle jam',
+    );
+    expect(await onHand(ctx, 'mirabelle-jam')).toBe(0);
+    expect(await rebuildBalances(db, DEMO_PLACE)).toEqual([]);
+  });
+
+  it('or of another line after all', async () => {
+    const db = await open();
+    const ctx = await demoContext(db);
+    const before = await onHand(ctx, 'apple-butter');
+    await takeActs(ctx, { acts: [told('five-of-what', 'mirabelle-jam', 5, 'given')] });
+    doneOf(await answerQuestion(ctx, answer('five-of-what', 'line', { line: 'apple-butter' })));
+    expect([await onHand(ctx, 'mirabelle-jam'), await onHand(ctx, 'apple-butter')]).toEqual([3, before - 5]);
   });
 });
