@@ -7,6 +7,7 @@ import { Field } from './field.tsx';
 import type { FormAction } from './form-action.ts';
 import { PartOf } from './part-of.tsx';
 import styles from './set-aside-card.module.css';
+import { type Shown, ShownFigure } from './shown-figure.tsx';
 import { SweetenIt } from './sweeten-it.tsx';
 import { Tick } from './tick.tsx';
 import { Tray } from './tray.tsx';
@@ -34,7 +35,13 @@ export type SetAsideCardProps = {
       done: string;
     } | null;
     conditioning: { days: number; least: number; usual: number; shakenToday: boolean } | null;
-    ways: readonly { id: string; title: string; gives: string; food: boolean }[];
+    ways: readonly {
+      id: string;
+      title: string;
+      gives: string;
+      food: boolean;
+      figures?: readonly { label: string; figure: Shown }[];
+    }[];
     dryings: readonly DryingWays['dryings'][number][];
     room: DryingWays['room'];
     traysAsked: number;
@@ -98,6 +105,9 @@ function WaysOut({ view: v, actions, ids }: SetAsideCardProps) {
       {v.ways.map((w, i) => (
         <Tray key={w.id} title={w.title}>
           <p>{w.gives}</p>
+          {w.figures?.map((f) => (
+            <ShownFigure key={f.label} {...f} />
+          ))}
           {w.id === 'dry' ? (
             <DryIt view={v} dry={actions.dry} id={ids[i]} />
           ) : w.id === 'candy' || w.id === 'peel-sugar' ? (

@@ -1,16 +1,20 @@
 /** What a fresh set-aside would give by each way out, so that the person can choose: estimates with their band, and where no figure is printed, that. */
+import { figure, input } from '#lib/batch/figure.ts';
 import type { HeldLot } from '#lib/ledger/lot.ts';
 import { POWDER_STRENGTH } from '#lib/reference/pectin-sources.ts';
-import { setAsideMaterial } from '#lib/reference/set-aside-materials.ts';
+import { type SetAsideMaterial, setAsideMaterial } from '#lib/reference/set-aside-materials.ts';
 import { driedMass } from '#lib/science/drying-target.ts';
 import { mass } from '#lib/units/format.ts';
 import { driedBand } from './drying-of.ts';
+import { type LabelledFigure, shown } from './shown-figure.ts';
 
 export interface WayShown {
   id: 'dry' | 'stock' | 'freeze' | 'candy' | 'peel-sugar' | 'vinegar' | 'hens' | 'compost';
   title: string;
   gives: string;
   food: boolean;
+  /** What the sentence rests on. */
+  figures?: LabelledFigure[];
 }
 
 /** Grams of sugar in a half-pint of full-sugar jam: 65 % of 311 g, less the fruit's own; a round figure for comparing. */
@@ -66,6 +70,10 @@ export function waysOf(lot: HeldLot): WayShown[] {
       title: 'Dry it',
       gives: `About ${mass(dryG)} dry (${mass(band.low)} to ${mass(band.high)}), from ${Math.round(100 * material.w0)} % to ${Math.round(100 * material.wt)} % water.${carries}`,
       food: true,
+      figures: [
+        dryFigure(material, lot.onHand),
+        ...(powder && PECTIN.includes(material.id) ? [helpsFigure(powder, dryG)] : []),
+      ],
     },
     ...(pectin
       ? [
@@ -88,4 +96,49 @@ export function waysOf(lot: HeldLot): WayShown[] {
     ...(pectin && !material.rind ? [VINEGAR_WAY] : []),
     ...away,
   ];
+}
+
+function dryFigure(material: SetAsideMaterial, freshG: number): LabelledFigure {
+  const { w0, wt, source, status } = material;
+  return {
+    label: 'Dry',
+    figure: shown(
+      figure({
+        value: Math.round(driedMass({ freshG, w0, wt })),
+        unit: 'g',
+        band: driedBand(material, freshG),
+        formula: 'fresh weight × (1 - water now) ÷ (1 - water when dry); shares of the wet weight',
+        inputs: [
+          input('fresh', freshG, 'g'),
+          input('water now', w0, `(${material.w0Range.join(' to ')})`),
+          input('water when dry', wt),
+        ],
+        source,
+        status,
+      }),
+    ),
+  };
+}
+
+function helpsFigure(powder: (typeof POWDER_STRENGTH)[number], dryG: number): LabelledFigure {
+  const { sugarPerG, source, status } = powder;
+  const jars = (gPerG: number) => Math.floor((dryG * gPerG) / SUGAR_PER_HALF_PINT_G);
+  return {
+    label: 'Half-pints of a medium fruit it could help set',
+    figure: shown(
+      figure({
+        value: jars(sugarPerG.typ),
+        unit: '',
+        band: { low: jars(sugarPerG.low), high: jars(sugarPerG.high) },
+        formula: 'dry powder × sugar it carries a gram ÷ sugar in a half-pint, whole jars',
+        inputs: [
+          input('dry powder', Math.round(dryG), 'g'),
+          input('sugar carried', sugarPerG.typ, `g a gram (${sugarPerG.low} to ${sugarPerG.high})`),
+          input('sugar in a half-pint, a round figure', SUGAR_PER_HALF_PINT_G, 'g'),
+        ],
+        source,
+        status,
+      }),
+    ),
+  };
 }
