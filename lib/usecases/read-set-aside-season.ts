@@ -6,12 +6,13 @@ import { type SetAsideSort, setAsideFlow } from '#lib/ledger/set-aside-flow.ts';
 import { POWDER_STRENGTH } from '#lib/reference/pectin-sources.ts';
 import { SET_ASIDE_MATERIALS, type SetAsideMaterial } from '#lib/reference/set-aside-materials.ts';
 import { SOURCES } from '#lib/reference/sources.ts';
-import { mass } from '#lib/units/format.ts';
+import { counted, mass } from '#lib/units/format.ts';
 import { longDate } from '#lib/units/plain-date.ts';
 import type { Context } from './context.ts';
 import { type LearntView, readLearnt } from './learn-figures.ts';
 import { seasonSnapshot } from './season-snapshot.ts';
 import { type ShownFigure, shown } from './shown-figure.ts';
+import { clotOf } from './strength-of-lots.ts';
 
 export interface SetAsideSeason {
   answer: string;
@@ -91,26 +92,24 @@ function nowOf(lot: HeldLot, material: SetAsideMaterial | undefined): SetAsideSo
   return { id: label, label };
 }
 
-const CLOTS = ['high', 'medium', 'low'] as const;
-
 /** Powder and stock replace bought pectin; rind and fruit do not. */
 function usedAs(lot: HeldLot, grams: number, learnt: LearntView): { used: PectinUsed; strength: string } | null {
   if (lot.item === 'pectin-stock') {
-    const clot = CLOTS.find((c) => c === lot.details.strength) ?? null;
+    const clot = clotOf(lot);
     return {
       used: { kind: 'stock', code: lot.code, grams, clot },
-      strength: clot ? `${clot} by its clot test` : 'untested: not counted',
+      strength: clot ? `${clot} by its alcohol test` : 'untested: not counted',
     };
   }
   const row = POWDER_STRENGTH.find((r) => r.id === lot.item);
   if (!row) return null;
-  const own = learnt.rows.find((r) => r.id === `${lot.item}-${lot.code}` && r.learnt.n > 0)?.learnt;
+  const own = learnt.rows.find((r) => r.id === `${lot.item}-${lot.code}`)?.learnt;
   const sugarPerG = own ? { low: own.low, typ: own.middle, high: own.high } : row.sugarPerG;
   const band = `${sugarPerG.typ.toFixed(1)} g sugar a gram (${sugarPerG.low.toFixed(1)} to ${sugarPerG.high.toFixed(1)})`;
   return {
     used: { kind: 'powder', code: lot.code, grams, sugarPerG },
     strength: own
-      ? `${band}, learnt from ${own.n} ${own.n === 1 ? 'batch' : 'batches'}`
+      ? `${band}, ${own.n > 0 ? `learnt from ${counted(own.n, 'batch', 'batches')}` : 'by its tests'}`
       : `${band}: ${row.status}, ${('also' in row ? row.also : [row.source]).map((s) => SOURCES[s].title).join('; ')}`,
   };
 }
