@@ -193,6 +193,16 @@ export const SET_ASIDE_MATERIALS = [
 /** Zest by a fine grater, share of the fruit's weight: orange 3-5 %, lemon 4-6 %; estimate. Twice the most has pith in it. */
 export const ZEST_SHARE = { low: 0.03, high: 0.06, doubtful: 0.12, source: 'ESTIMATE', status: 'estimate' } as const;
 
+/** What the trim of a batch is: by its recipe, else quince where only quince went in; undefined where nothing is known of it. */
+export function trimMaterial(
+  byProducts: readonly string[],
+  foodIds: readonly (string | null)[],
+): SetAsideMaterial | undefined {
+  const known = SET_ASIDE_MATERIALS.find((m) => byProducts.includes(m.id));
+  const quince = foodIds.length > 0 && foodIds.every((id) => id === 'quince');
+  return known ?? (quince ? setAsideMaterial('quince-peel-core') : undefined);
+}
+
 /** RangeError for a material that is not of the table. */
 export function setAsideMaterial(id: string): SetAsideMaterial {
   const row = SET_ASIDE_MATERIALS.find((m) => m.id === id);

@@ -8,7 +8,7 @@ import { type Act, childId, type Entry, isRefusal, type Refusal } from '#lib/led
 import type { HeldLot } from '#lib/ledger/lot.ts';
 import { newLot, worstGrade } from '#lib/ledger/lot.ts';
 import type { Recipe } from '#lib/reference/recipes/recipe.ts';
-import { SET_ASIDE_MATERIALS } from '#lib/reference/set-aside-materials.ts';
+import { SET_ASIDE_MATERIALS, trimMaterial } from '#lib/reference/set-aside-materials.ts';
 import { driedMass } from '#lib/science/drying-target.ts';
 import { batchOfCode, loadBatches } from '#lib/store/batch-store.ts';
 import type { Tx } from '#lib/store/database/open-database.ts';
@@ -201,7 +201,10 @@ async function keptTrim(
     return {
       refused: `the trim is not kept for food: ${bad.code} was ${bad.groundFall ? 'picked up from the ground' : 'culled'}`,
     };
-  const material = SET_ASIDE_MATERIALS.find((m) => recipe.byProducts.some((b) => b.material === m.id));
+  const material = trimMaterial(
+    recipe.byProducts.map((b) => b.material),
+    fruit.map((l) => l.foodId),
+  );
   return newLot({
     id: childId(act.id, 'trim'),
     code: await freeSetAsideCode(ctx, tx, act.day, material?.letters ?? batch.code.split('-')[1] ?? 'TRM'),

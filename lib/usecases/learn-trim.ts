@@ -25,10 +25,10 @@ export interface TrimKnown {
   learnt: Learnt;
 }
 
-/** "published 8 % (USDA), here 7.1 % (6.2 to 8.1) from 3 weighings". */
+/** The source by the first words of its title: "published 8 % (USDA National …), here 7.1 % (6.2 to 8.1) from 3 weighings". */
 export function trimText({ published, source, learnt }: TrimKnown): string {
   const pct = (share: number) => `${Math.round(1000 * share) / 10}`;
-  const printed = `published ${pct(published)} % (${source})`;
+  const printed = `published ${pct(published)} % (${source.split(/[,;(]/)[0]?.trim()})`;
   if (learnt.n === 0) return `${printed}; not weighed here yet`;
   return `${printed}, here ${pct(learnt.middle)} % (${pct(learnt.low)} to ${pct(learnt.high)}) from ${counted(learnt.n, 'weighing')}`;
 }

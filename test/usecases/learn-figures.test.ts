@@ -103,7 +103,7 @@ describe('what own batches teach', () => {
     const db = await open();
     const ctx = await lit(db);
     const shown = async () => (await readBatch(ctx, CODES[1]))?.trim;
-    expect(await shown()).toBe('published 10 % (From memory of handbooks; no copy read); not weighed here yet');
+    expect(await shown()).toBe('published 10 % (From memory of handbooks); not weighed here yet');
     const batch = (await readBatch(ctx, CODES[0]))?.sheet;
     const raw = batch?.rawG ?? 0;
     // Left as suggested, it teaches nothing.
