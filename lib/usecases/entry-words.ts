@@ -22,6 +22,9 @@ const HEADS: Partial<Record<ActKind, string>> = {
   note: 'Note',
   hold: 'Hold',
   recall: 'Recall',
+  suspect: 'Looked wrong',
+  outage: 'A cold store stopped',
+  rescue: 'Out of a stopped store',
   correct: 'Put right',
 };
 const TAKEN: Record<string, string> = { eaten: 'Eaten', given: 'Given', sold: 'Sold', spoiled: 'Thrown away' };
