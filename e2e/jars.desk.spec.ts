@@ -2,6 +2,7 @@ import { expect, type Page, test } from 'playwright/test';
 import { sheetFor, spots } from '#lib/labels/sheets.ts';
 import { type Effort, tap } from './app.ts';
 import { boxesOf, readCode, wordsOf } from './printed.ts';
+import { leaves, phone, signalBack, stallWithoutSignal } from './two-phones.ts';
 import { enterDemo, freshDemoOn, heading, said } from './ui.ts';
 
 /** The life of every jar in January: labels, the stall's question, gifts and sales, the stock-take, a recall, the wall sheet. */
@@ -146,6 +147,37 @@ test.describe('jars', () => {
     await page.getByLabel('How many came back?').fill('3');
     await page.getByRole('button', { name: 'Back to the empties' }).click();
     await expect(said(page).first()).toContainText('3 quarter-pint jars back');
+  });
+
+  test('what no longer fits the shelf comes back as a question, and no jar is counted below none (D5, D9)', async ({
+    browser,
+    page,
+  }) => {
+    await page.goto('/pantry/quince-paste');
+    await expect(heading(page)).toContainText('Quince paste: 4 ');
+    const [one, two] = [await phone(browser), await phone(browser)];
+    for (const p of [one, two]) await stallWithoutSignal(p);
+    await leaves(one, 'Quince paste', 'Given 4');
+    await leaves(one, 'Mirabelle jam', 'Eaten');
+    await leaves(two, 'Quince paste', 'Given 3');
+    await leaves(two, 'Mirabelle jam', 'Sold 3');
+    await expect(two.getByText('2 waiting to send')).toBeVisible();
+    await signalBack(one);
+    await signalBack(two);
+    await expect(two.getByRole('link', { name: '2 questions to answer' })).toBeVisible();
+    await page.goto('/questions');
+    await expect(heading(page)).toHaveText('2 questions to answer');
+    const paste = page.getByRole('region', { name: /^Given 3 Quince paste .*none was left: which was it\?$/ });
+    const jam = page.getByRole('region', { name: /^Sold 3 Mirabelle jam .*only 2 were left: which was it\?$/ });
+    await expect(jam).toBeVisible();
+    await paste.getByRole('button', { name: 'None of it' }).click();
+    await expect(said(page).first()).toContainText('nothing left the shelf');
+    await jam.getByRole('button', { name: 'Only 2' }).click();
+    await expect(said(page).first()).toContainText('0 left of Mirabelle jam');
+    await expect(heading(page)).toHaveText('Nothing to ask');
+    await page.goto('/pantry');
+    await expect(page.locator('main')).not.toContainText(/(Quince paste|Mirabelle jam)/);
+    for (const p of [one, two]) await p.context().close();
   });
 
   test('a stock-take is blind, then 12 of 14 crabapple are two eaten (story C5)', async ({ page }) => {

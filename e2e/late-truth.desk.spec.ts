@@ -1,12 +1,14 @@
 import { expect, test } from 'playwright/test';
+import { openShed, type } from './app.ts';
+import { phone, signalBack } from './two-phones.ts';
 import { enterDemo, freshDemoOn, heading, said } from './ui.ts';
 
-/** What was wrong, or was logged late, is put right in the open: nothing is deleted, and what hangs on it is said (J22, D8). */
+/** What was wrong, logged late or told of twice is put right in the open: nothing is deleted, what hangs on it is said (J22, D8, D4). */
 test.describe('late truth', () => {
   test.beforeAll(async ({ browser }) => {
     test.setTimeout(120_000);
     const page = await browser.newPage();
-    await freshDemoOn(page, '2025-09-12');
+    await freshDemoOn(page, '2025-09-12', '18:20');
     await page.close();
   });
   test.beforeEach(async ({ page }) => enterDemo(page));
@@ -73,5 +75,44 @@ test.describe('late truth', () => {
     await page.goto('/pantry/plum-jelly');
     await page.getByRole('button', { name: 'Sold', exact: true }).click();
     await expect(said(page).first()).toContainText('7 left of Plum jelly');
+  });
+
+  test('one bucket on two devices is asked about, and the total stays 13.74 kg (D4)', async ({ browser, page }) => {
+    const teen = await phone(browser, '2025-09-12T16:40:00Z');
+    await openShed(teen);
+    await teen.context().setOffline(true);
+    await teen.reload();
+    await teen.getByText('Full, and not weighed yet').click();
+    await teen.getByLabel('From row').selectOption('D3|damson');
+    await teen.getByLabel('Of what').selectOption({ label: 'Blue bucket' });
+    await teen.getByRole('button', { name: 'Keep it for the scale' }).dblclick();
+    await expect(teen.getByText('1 waiting to send')).toBeVisible();
+    const bryn = await phone(browser, '2025-09-12T17:10:00Z');
+    await bryn.goto('/harvest');
+    await bryn
+      .getByRole('button', { name: /Damson/ })
+      .first()
+      .click();
+    const effort = { taps: 0, keys: 0 };
+    for (const gross of ['5.62', '5.10', '4.88']) {
+      await type(bryn, effort, gross);
+      if (gross !== '4.88') await bryn.getByRole('button', { name: 'Next bucket' }).click();
+    }
+    await bryn.getByRole('button', { name: /^Record 13\.74 kg/ }).dblclick();
+    await expect(bryn.getByText(/^All sent/)).toBeVisible();
+    await signalBack(teen);
+    await expect(teen.getByRole('link', { name: '1 question to answer' })).toBeVisible();
+    await teen.evaluate(() => window.dispatchEvent(new Event('online')));
+    await page.goto('/questions');
+    await expect(heading(page)).toHaveText('1 question to answer');
+    await expect(
+      page.getByText('Same bucket? Damson, row D3: 1 blue bucket at 17:40; 13.74 kg · 30.3 lb weighed at 18:10.'),
+    ).toBeVisible();
+    await page.getByRole('button', { name: 'Yes, the same bucket' }).click();
+    await expect(said(page).first()).toContainText('One bucket');
+    await page.goto('/harvest');
+    await expect(page.getByRole('listitem').filter({ hasText: 'D3' }).filter({ hasText: 'Damson' })).toHaveCount(1);
+    await expect(page.getByRole('listitem').filter({ hasText: 'D3' })).toContainText('13.74 kg');
+    for (const p of [teen, bryn]) await p.context().close();
   });
 });
