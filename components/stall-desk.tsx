@@ -154,7 +154,7 @@ export function StallDesk({ placeId, cards, where, demoDay }: StallDeskProps) {
           ))}
         </div>
         {others.length > 0 ? (
-          <details>
+          <details className={styles.others}>
             <summary>For the house and gifts</summary>
             <div className={styles.lines}>
               {others.map((c) => (
