@@ -1,6 +1,6 @@
 /**
- * How full a freezer is by weight, and for how long it stays cold once it has stopped. Room is 35 lb to the cubic foot (North
- * Carolina State University, freezer load); hours are those of lib/reference/outage-times.ts. Nothing is drawn between the
+ * How full a freezer is by weight, and for how long it stays cold once it has stopped. Room is 35 lb to the cubic foot (source:
+ * North Carolina State University, freezer load); hours are those of lib/reference/outage-times.ts. Nothing is drawn between the
  * printed figures: fuller than half and not full counts as half.
  */
 import { OUTAGE_TIMES, type OutageRow } from '#lib/reference/outage-times.ts';
