@@ -4,6 +4,7 @@ import { celsius } from '#lib/units/quantity.ts';
 import styles from './batch-card.module.css';
 import { BatchNow } from './batch-now.tsx';
 import { PhReadings } from './batch-ph.tsx';
+import { BatchSet } from './batch-set.tsx';
 import type { BatchCardProps, BatchSheetShown } from './batch-shown.ts';
 import { DataTable } from './data-table.tsx';
 import { SetReport } from './set-report.tsx';
@@ -20,6 +21,7 @@ export function BatchCardView(props: BatchCardProps) {
       {view.set ? (
         <SetReport code={view.code} said={view.set.said} action={props.actions.set} id={props.ids[5] as string} />
       ) : null}
+      <BatchSet {...props} />
       <TrayTable columns="equal">
         {view.sheet ? <SheetTray sheet={view.sheet} /> : null}
         <Tray title="Jars and log">
@@ -95,8 +97,8 @@ function SheetTray({ sheet: s }: { sheet: BatchSheetShown }) {
       </Tray>
     );
   const rows: [string, string][] = [
-    ['Fruit as weighed', bothMasses(s.rawG)],
-    ['Prepared', bothMasses(s.preparedG)],
+    ...(s.rawG ? [['Fruit as weighed', bothMasses(s.rawG)] as [string, string]] : []),
+    ...(s.preparedG ? [['Prepared', bothMasses(s.preparedG)] as [string, string]] : []),
     ...s.doses.map((d): [string, string] => [d.name, bothMasses(d.grams)]),
     ['Mix', bothMasses(s.mixG)],
     ...(s.finalG ? [['Pan weight to stop at', bothMasses(s.finalG)] as [string, string]] : []),

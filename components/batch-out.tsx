@@ -36,9 +36,6 @@ export function BatchOut({ view, actions, ids }: BatchCardProps) {
             </label>
           ))}
         </fieldset>
-        {cautions(out).map((c) => (
-          <Caution key={c} title={c} />
-        ))}
         <div className={styles.ways}>
           {out.ways.map((way) => (
             <Button key={way} name="way" value={way} size="large" kind={way === 'discard' ? 'refuse' : 'quiet'}>
@@ -46,6 +43,9 @@ export function BatchOut({ view, actions, ids }: BatchCardProps) {
             </Button>
           ))}
         </div>
+        {cautions(out).map((c) => (
+          <Caution key={c} title={c} />
+        ))}
       </form>
     </Tray>
   );
@@ -66,10 +66,11 @@ function cautions(out: Out): string[] {
         : 'More than 24 hours at room heat: they go out whole, untasted.',
     ];
   return [
-    'A lid that gave is not pushed down and not used again.',
-    ...(out.ways.includes('freezer') ? ['Freeze with 1½ in (38 mm) of space: a jar full to the brim cracks.'] : []),
+    out.why === 'unsealed'
+      ? 'A lid that gave is not pushed down and not used again. A jar frozen full to the brim cracks.'
+      : 'Cool them first. A jar frozen full to the brim cracks.',
     ...(out.ways.includes('process again')
-      ? ['Again means emptied, heated to a boil, clean hot jars, new lids and the full time. Hot jam burns.']
+      ? ['Again means emptied, brought to a boil, clean hot jars, new lids and the full time. Hot jam burns.']
       : []),
   ];
 }

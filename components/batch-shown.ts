@@ -76,6 +76,17 @@ export type BatchShown = {
     fridgeBy: string;
     processMin: number | null;
   } | null;
+  unset: {
+    stage: 'leave' | 'setting' | 'judge';
+    judgedOn: string;
+    said: number | null;
+    reasons: readonly string[];
+    pieces: readonly number[];
+    atOnce: number;
+    trial: string;
+    remade: string;
+    syrupDays: number;
+  } | null;
   sharing: readonly { code: string; label: string }[];
 };
 export type BatchCardProps = {
@@ -89,6 +100,8 @@ export type BatchCardProps = {
     set: FormAction;
     out: FormAction;
     deviate: FormAction;
+    syrup: FormAction;
+    again: FormAction;
   };
   ids: readonly string[];
   /** Milliseconds since 1970 when the page was made; timers end relative to it. */

@@ -28,8 +28,17 @@ export function PanStrip({ pans, renderedAt }: { pans: readonly PanShown[]; rend
   );
 }
 
+const HALF_DAY_MS = 12 * 3_600_000;
+
+/** Nothing for a clock that nobody stopped half a day ago: it says nothing any more. */
 function PanTime({ pan, renderedAt }: { pan: PanShown; renderedAt: number }) {
-  if (pan.endsInMs !== null) return <RunningTime label={`${pan.code}, left`} until={renderedAt + pan.endsInMs} />;
+  if (Math.max(pan.boiledMs ?? 0, -(pan.endsInMs ?? 0)) > HALF_DAY_MS) return null;
+  if (pan.endsInMs !== null)
+    return (
+      <>
+        <RunningTime label={`${pan.code}, left`} until={renderedAt + pan.endsInMs} /> left
+      </>
+    );
   if (pan.phase === 'boil' && pan.boiledMs !== null)
     return <RunningTime label={`${pan.code}, boiling for`} since={renderedAt - pan.boiledMs} />;
   return null;

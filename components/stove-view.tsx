@@ -36,18 +36,18 @@ export function StoveView({ view, actions, ids, renderedAt, said, refused }: Sto
       <AnswerHeading answer={answerOf(view)} sub={`${pan.label}, ${pan.code}`} />
       {refused ? <Problem title="Not taken">{refused}</Problem> : null}
       {said ? <p role="status">{said}</p> : null}
-      <div className={styles.work}>
+      <div className={styles.work} data-boil={pan.phase === 'boil' || undefined}>
         <Clock pan={pan} processMin={view.sheet.processMin} renderedAt={renderedAt} />
         {pan.phase === 'boil' ? <Readings {...part} /> : null}
+        <ol className={styles.steps}>
+          {view.steps.map((s) => (
+            <li key={s.text}>
+              {s.text}
+              {s.caution ? <Caution title={s.caution} /> : null}
+            </li>
+          ))}
+        </ol>
       </div>
-      <ol className={styles.steps}>
-        {view.steps.map((s) => (
-          <li key={s.text}>
-            {s.text}
-            {s.caution ? <Caution title={s.caution} /> : null}
-          </li>
-        ))}
-      </ol>
       {pan.phase === 'boil' && view.batch.boil ? <BoilTray boil={view.batch.boil} foodId={view.batch.foodId} /> : null}
       <NextStep {...part} />
     </div>
@@ -55,9 +55,9 @@ export function StoveView({ view, actions, ids, renderedAt, said, refused }: Sto
 }
 
 function answerOf({ pan, sheet }: StoveProps['view']): string {
-  const kg = sheet.finalG ? `${(sheet.finalG / 1000).toFixed(2)} kg in the pan` : 'the time is up';
   if (pan.phase === 'heat') return 'Bring it to a hard boil';
-  if (pan.phase === 'boil') return `Boil to ${kg}`;
+  if (pan.phase === 'boil')
+    return sheet.finalG ? `Boil to ${(sheet.finalG / 1000).toFixed(2)} kg in the pan` : 'Boil hard, as the steps say';
   if (pan.phase === 'fill') return `Fill ${sheet.jars} ${sheet.jarLabel ? `${sheet.jarLabel} jars` : 'packs'}, hot`;
   if (pan.phase === 'canner') return `Into the canner: ${sheet.processMin} min at a full boil`;
   if (pan.phase === 'processing') return `In the canner: ${sheet.processMin} min at a full boil`;
@@ -119,10 +119,12 @@ function Readings({ view, actions, ids }: Part) {
       <form action={actions.read}>
         <Hidden id={ids[1]} code={view.pan.code} />
         <input type="hidden" name="kind" value="weight" />
-        <Field name="value" label="What is in the pan weighs" unit="kg" inputMode="decimal" required />
-        <Button size="large" kind="quiet">
-          Log the weight
-        </Button>
+        <div className={styles.weigh}>
+          <Field name="value" label="What is in the pan weighs" unit="kg" inputMode="decimal" required />
+          <Button size="large" kind="quiet">
+            Log the weight
+          </Button>
+        </div>
       </form>
       <LastReadings readings={view.batch.readings} />
     </div>
@@ -174,6 +176,7 @@ const LoadFields = ({ view, step }: Part & { step: 'boiling' | 'out' }) => (
   <>
     <input type="hidden" name="back" value={view.pan.code} />
     <input type="hidden" name="step" value={step} />
+    <input type="hidden" name="whole" value="on" />
     {[view.pan.code, ...view.batch.sharing.map((b) => b.code)].map((c) => (
       <input key={c} type="hidden" name="codes" value={c} />
     ))}

@@ -65,6 +65,12 @@ test('a pH reading counts only with good buffers, and decides about the shelf', 
     await expect(page.locator('main')).toContainText('not for shelf: pH 4.71 is above 4.6');
   });
 
+  await test.step('its jars leave for the fridge, never for the canner', async () => {
+    await expect(page.getByRole('button', { name: /^Process again/ })).toHaveCount(0);
+    await page.getByRole('button', { name: /^Fridge, use by/ }).click();
+    await expect(said(page).first()).toContainText(`${CODE}/01, ${CODE}/02 to the fridge, use by Fri 19 Sep`);
+  });
+
   await test.step('what the batch taught is shown with its batch, and forgotten on request', async () => {
     await page.goto('/trust');
     await expect(heading(page)).toHaveText('How far to trust the numbers');

@@ -132,8 +132,8 @@ test('a boil goes on through reload, kill and restart; three taps at the pan', a
   });
 
   await test.step('all of it is in reach without a scroll, on a tablet held flat', async () => {
-    for (const name of ['Runs', 'Set', 'Stop: off the heat'])
-      await expect(page.getByRole('button', { name })).toBeInViewport();
+    for (const name of ['Runs', 'Set', 'Log the weight', 'Stop: off the heat'])
+      await expect(page.getByRole('button', { name, exact: true })).toBeInViewport();
   });
 
   await test.step('the other pan has its own clock in the strip', async () => {
@@ -173,6 +173,10 @@ test('a boil goes on through reload, kill and restart; three taps at the pan', a
     await page.reload();
     await expect(page.getByRole('timer', { name: 'At a full boil' })).toHaveText(/^[89]:\d\d$/);
     expect(load.taps).toBe(2);
+    // Too early, a knuckle writes nothing.
+    await page.getByRole('button', { name: 'Out of the canner' }).click();
+    await expect(page.getByRole('alert').filter({ hasText: /of 10 minutes: leave them in/ })).toBeVisible();
+    await expect(page.getByRole('timer', { name: 'At a full boil' })).toBeVisible();
   });
 });
 

@@ -71,6 +71,7 @@ export const processForm = z.object({
   id: actId,
   codes: z.array(z.string().max(60)).min(1, 'no batch was named'),
   step: z.enum(['boiling', 'out']),
+  whole: tick,
   minutes: optional(count({ what: 'minutes at a full boil', min: 0, max: 600 })),
   deviation: z
     .string()
@@ -89,6 +90,7 @@ export const takeOutForm = z.object({
     .min(1, 'tick the jars first'),
   way: z.enum(['fridge', 'freezer', 'process again', 'discard']),
 });
+export const remakeForm = takeOutForm.omit({ way: true });
 export const OUT_LISTS = ['pieces'] as const;
 
 export const deviationForm = z.object({ id: actId, code: word('the batch'), what: word('what was different') });

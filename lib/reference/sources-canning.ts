@@ -42,6 +42,8 @@ export const CANNING_SOURCES = {
   AIB_JELLY: { title: 'AIB 539 text (reprint, with the full table)' },
   AIB_APPLEPIE: { title: 'AIB 539 text (reprint); times in another reprint' },
   BLUEBERRYPIE: { title: 'reprint of the USDA blueberry pie-filling table on a personal page' },
+  OKSTATE_REMAKE: { title: 'Oklahoma State Univ. Extension, remaking soft jelly (process times after NCHFP), https://extension.okstate.edu/programs/oklahoma-gardening/recipes/remaking-soft-jelly.html' },
+  NDSU_REMAKE: { title: 'North Dakota State Univ. Extension FN2103 (2023), remaking jams and jellies' },
   UNL_GRAPE: { title: 'Univ. Nebraska-Lincoln Extension grapes and grape juice sheet (copy)' },
   EDIS_TOMJUICE: { title: 'Univ. Florida EDIS FCS8183, https://edis.ifas.ufl.edu/he172' },
   TOMWHOLE: { title: 'AIB 539 Guide 3 text (reprint)' },

@@ -150,7 +150,8 @@ export const fillBatch = (ctx: Context, input: FillInput): Promise<Written<Told>
     const partial = input.partialG > 0 ? `, ${input.partialG} g to the fridge` : '';
     const log = [{ at: act.at, what: `${counted(input.jars, 'jar')} filled${partial}` }];
     const state = onShelf ? ('filled' as const) : ('jarred' as const);
-    const lots = filling.lots.map((l) => (l.kind === 'jars' ? { ...l, hold } : l));
+    const flags = Array.isArray(batch.inputs.flags) ? (batch.inputs.flags as string[]) : [];
+    const lots = filling.lots.map((l) => (l.kind === 'jars' ? { ...l, hold, flags } : l));
     return {
       entry: { ...filling, lots, batchChanges: [{ batchId: batch.id, state, filledAt: act.at, addLog: log }] },
       tell: { said: `${counted(input.jars, 'jar')} filled${partial}.${kept ? keptText(kept, trimG) : ''}` },
@@ -235,6 +236,8 @@ export interface ProcessInput {
   /** Batches in this load. */
   codes: string[];
   step: 'boiling' | 'out';
+  /** Refused while the minutes are not up: a knuckle too early writes nothing. */
+  whole?: boolean;
   minutes: number | null;
   deviation: string | null;
 }
@@ -285,6 +288,10 @@ async function out(
     const kept = input.minutes ?? minutesSince(b, act.at);
     if (kept === null) return { refused: `${b.code}: the clock was never started. Say for how many minutes it boiled` };
     const required = sheetOf(b).processMin ?? Number.POSITIVE_INFINITY;
+    if (input.whole && kept < required)
+      return {
+        refused: `${kept} of ${required} minutes: leave them in. If they came out, say so on the page of the batch`,
+      };
     const process = !input.deviation && kept >= required ? ('as tested' as const) : ('not as tested' as const);
     verdicts.push(
       process === 'as tested'

@@ -7,6 +7,7 @@ import { SEAL_CLOCK } from '#lib/batch/verdicts.ts';
 import type { BatchRecord } from '#lib/ledger/batch-record.ts';
 import type { HeldLot } from '#lib/ledger/lot.ts';
 import { CONDITIONING } from '#lib/reference/dried-storage.ts';
+import { judgedAfterH } from '#lib/reference/remake.ts';
 import { loadBatches } from '#lib/store/batch-store.ts';
 import { loadLots } from '#lib/store/ledger-store.ts';
 import { addDays, type PlainDate } from '#lib/units/plain-date.ts';
@@ -27,12 +28,9 @@ export interface Due {
 }
 
 const HOUR_MS = 3_600_000;
-const SLOW_SETTERS: readonly string[] = ['plum-european', 'plum-japanese', 'damson', 'greengage', 'mirabelle'];
-const SET_HOURS = 48;
 /** What goes back to the trays only because drops showed. Common practice. */
 const FEW_HOURS = { p10: 2, p90: 4 };
-const SLOW_SET_DAYS = 14;
-const SETS: readonly string[] = ['jam', 'jelly', 'preserve', 'conserve', 'marmalade'];
+export const SETS: readonly string[] = ['jam', 'jelly', 'preserve', 'conserve', 'marmalade'];
 
 /** Soonest first. */
 export async function dueList(ctx: Context): Promise<Due[]> {
@@ -62,8 +60,8 @@ function sealDue(b: BatchRecord): Due[] {
 function setDue(ctx: Context, b: BatchRecord): Due[] {
   const recipe = recipeHere(ctx.place, b.recipeId);
   if (!b.outAt || b.formulaVersion === 'season' || !recipe || !SETS.includes(recipe.kind)) return [];
-  const slow = recipe.fruits.some((p) => p.foodIds.some((f) => SLOW_SETTERS.includes(f)));
-  const at = new Date(Date.parse(b.outAt) + (slow ? SLOW_SET_DAYS * 24 : SET_HOURS) * HOUR_MS);
+  const hours = judgedAfterH(recipe.fruits.flatMap((p) => p.foodIds));
+  const at = new Date(Date.parse(b.outAt) + hours * HOUR_MS);
   const until = new Date(at.getTime() + HOUR_MS);
   if (ctx.now.getTime() > at.getTime() + 7 * 24 * HOUR_MS) return [];
   return [

@@ -13,7 +13,7 @@ import type { Recipe } from '#lib/reference/recipes/recipe.ts';
 import { loadBatches } from '#lib/store/batch-store.ts';
 import { type DatedMovement, loadLots, movementsOf } from '#lib/store/ledger-store.ts';
 import type { Context } from './context.ts';
-import { panBatchId, sheetOf } from './frozen-sheet.ts';
+import { type FrozenSheet, panBatchId, sheetOf } from './frozen-sheet.ts';
 import { plantingsOf } from './plantings-of.ts';
 import { recipeHere } from './recipes-here.ts';
 
@@ -108,6 +108,7 @@ function contentsOfLot(
       batch,
       drawn.map((d) => d.lot),
     ),
+    ...addedParts(batch),
     waterPart(into, out),
     ...(hasSheet(batch)
       ? []
@@ -181,10 +182,22 @@ const suppliedPart = (lot: HeldLot, grams: number): Ingredient => {
   return item ? part(item, grams, 'weighed') : weighed(lot.label.toLowerCase(), grams);
 };
 
+/** What a remade batch took beside the jars it was made from, as for the whole first pan. */
+const addedParts = (batch: BatchRecord): Ingredient[] =>
+  Array.isArray(batch.inputs.added)
+    ? (batch.inputs.added as { item: DoseItem; panG: number }[])
+        .filter((a) => a.item !== 'water')
+        .map((a) => part(doseItem(a.item), a.panG, 'weighed'))
+    : [];
+
+/** Of the pan it was cooked in first: a remade batch's own sheet names only what was added. */
+const firstDoses = (batch: BatchRecord): FrozenSheet['doses'] =>
+  (batch.inputs.firstDoses as FrozenSheet['doses'] | undefined) ?? sheetOf(batch).doses;
+
 /** Doses that were drawn from no lot: weighed on the sheet, brought in as used. */
 const boughtParts = (batch: BatchRecord, drawn: readonly HeldLot[]): Ingredient[] =>
   hasSheet(batch)
-    ? sheetOf(batch).doses.flatMap((d) => {
+    ? firstDoses(batch).flatMap((d) => {
         const found = (Object.entries(DOSE_ITEMS) as [DoseItem, DoseItemRow][]).find(([, row]) => row.name === d.name);
         if (!found || found[0] === 'water' || drawn.some((l) => doseOfStock(l.item) === found[1])) return [];
         return [part(found[1], d.grams, 'weighed')];
@@ -233,7 +246,7 @@ function namesOf(
   const found = labelNames({
     kind: recipe.kind,
     foodIds: [...new Set(fruit.map((f) => f.lot.foodId ?? '').filter((id) => FRUITS.some((x) => x.id === id)))],
-    fruitG: sheet?.preparedG ?? preparedG,
+    fruitG: sheet?.preparedG || preparedG,
     sweetenerG: sum(drawn.filter((d) => doseOfStock(d.lot.item)?.sweetener).map((d) => d.grams)),
     brix,
   });

@@ -20,6 +20,7 @@ import { SET_HOURS, SET_WORDS } from './report-set.ts';
 import { hoursSinceOut } from './seal-check.ts';
 import { type LabelledFigure, shownWith } from './shown-figure.ts';
 import { coldUntil, waysOf, whyOut } from './take-out.ts';
+import { readUnset, type UnsetView } from './unset.ts';
 
 export interface BatchCard {
   code: string;
@@ -110,6 +111,8 @@ export interface BatchView {
   set: { said: string | null } | null;
   /** The numbered jars still there, and where they may go if they may not stay. */
   out: OutView | null;
+  /** Where it has to set. */
+  unset: UnsetView | null;
   /** Other filled batches that could share the load. */
   sharing: BatchCard[];
   kitchen: string;
@@ -150,6 +153,7 @@ export async function readBatch(ctx: Context, code: string): Promise<BatchView |
     address: batch.state === 'cooling' && first ? await suggestAddress(ctx, first) : null,
     set: own ? setOf(ctx, batch, readings) : null,
     out: first && first.onHand > 0 ? await outOf(ctx, batch, first) : null,
+    unset: own ? await readUnset(ctx, batch, readings) : null,
     sharing,
     kitchen: ctx.place.kitchens.find((k) => k.id === batch.kitchenId)?.label ?? '',
   };

@@ -140,8 +140,18 @@ async function pieceOf(ctx: Context, lot: HeldLot, number: number): Promise<Trac
   return {
     number,
     state:
-      state.at === 'here' ? (lot.address ?? 'not shelved yet') : state.at === 'lot' ? 'moved to the cold' : state.sink,
+      state.at === 'here'
+        ? (lot.address ?? 'not shelved yet')
+        : state.at === 'lot'
+          ? await movedTo(ctx, state.lot)
+          : state.sink,
   };
+}
+
+/** "moved to 25256-DAM-B/open"; a pan stands for the batch that is cooked in it. */
+async function movedTo(ctx: Context, lotId: string): Promise<string> {
+  const to = (await loadLots(ctx.db, ctx.place.id, { ids: [lotId], emptied: true }))[0];
+  return `moved to ${to?.code.replace(/\/pan$/, '') ?? 'another lot'}`;
 }
 
 async function sistersOf(ctx: Context, lot: HeldLot): Promise<TraceView['sisters']> {
@@ -150,19 +160,20 @@ async function sistersOf(ctx: Context, lot: HeldLot): Promise<TraceView['sisters
   const notes = new Map(
     (await loadActs(ctx.db, ctx.place.id, { ids: movements.map((m) => m.actId) })).map((a) => [a.id, a]),
   );
-  return [...pieceStates(lot.id, movements).entries()]
-    .sort(([a], [b]) => a - b)
-    .map(([n, state]) => {
-      const gone = movements.findLast((m) => m.piece === n && isLot(m.from));
-      const who = gone ? notes.get(gone.actId)?.note : null;
-      const where =
-        state.at === 'here'
-          ? (lot.address ?? 'not shelved yet')
-          : state.at === 'lot'
-            ? 'moved to the cold'
-            : `${state.sink}${who ? `, ${who}` : ''}${gone ? ` on ${gone.day}` : ''}`;
-      return { code: `${lot.code}/${String(n).padStart(2, '0')}`, where };
-    });
+  const states = [...pieceStates(lot.id, movements).entries()].sort(([a], [b]) => a - b);
+  const moved = new Map<string, string>();
+  for (const [, state] of states) if (state.at === 'lot') moved.set(state.lot, await movedTo(ctx, state.lot));
+  return states.map(([n, state]) => {
+    const gone = movements.findLast((m) => m.piece === n && isLot(m.from));
+    const who = gone ? notes.get(gone.actId)?.note : null;
+    const where =
+      state.at === 'here'
+        ? (lot.address ?? 'not shelved yet')
+        : state.at === 'lot'
+          ? (moved.get(state.lot) ?? '')
+          : `${state.sink}${who ? `, ${who}` : ''}${gone ? ` on ${gone.day}` : ''}`;
+    return { code: `${lot.code}/${String(n).padStart(2, '0')}`, where };
+  });
 }
 
 /** Lots and batches whose code holds what was typed, newest first. */

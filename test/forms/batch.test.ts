@@ -102,6 +102,7 @@ describe('the steps of a batch', () => {
       id,
       codes: ['a'],
       step: 'out',
+      whole: false,
       minutes: null,
       deviation: null,
     });

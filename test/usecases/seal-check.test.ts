@@ -159,7 +159,7 @@ describe('a jar that flexes (story B1)', () => {
     const log = await logOf(db, B);
     expect([log.some((l) => l.startsWith('6 jars filled')), log.at(-1)]).toEqual([true, '5 jars sealed, to B2-S1.']);
     const trace = await readTrace(morning, `${B}/04`);
-    expect([trace?.made, trace?.piece?.state]).toEqual([6, 'moved to the cold']);
+    expect([trace?.made, trace?.piece?.state]).toEqual([6, `moved to ${B}/open`]);
     expect((await readTrace(morning, `${B}/open/04`))?.trees).toEqual(['D3-05', 'D3-06', 'D3-07']);
     expect(await rebuildBalances(db, DEMO_PLACE)).toEqual([]);
   });

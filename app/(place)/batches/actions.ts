@@ -10,6 +10,7 @@ import {
   OUT_LISTS,
   processForm,
   readingForm,
+  remakeForm,
   sealForm,
   setForm,
   setTestForm,
@@ -29,6 +30,7 @@ import { checkSeals } from '#lib/usecases/seal-check.ts';
 import { startBatches } from '#lib/usecases/start-batches.ts';
 import { logSetTest, startBoil, stopBoil } from '#lib/usecases/stove.ts';
 import { takeOut } from '#lib/usecases/take-out.ts';
+import { callSyrup, remake } from '#lib/usecases/unset.ts';
 import { placeContext } from '../../place-context.ts';
 import { runAct } from '../../run-act.ts';
 
@@ -56,6 +58,8 @@ export const process = async (data: FormData): Promise<void> => act(processForm,
 export const seal = async (data: FormData): Promise<void> => act(sealForm, data, checkSeals);
 export const set = async (data: FormData): Promise<void> => act(setForm, data, reportSet);
 export const deviate = async (data: FormData): Promise<void> => act(deviationForm, data, reportDeviation);
+export const syrup = async (data: FormData): Promise<void> => act(stoveMarkForm, data, callSyrup);
+export const again = async (data: FormData): Promise<void> => act(remakeForm, data, remake, OUT_LISTS);
 export const out = async (data: FormData): Promise<void> => act(takeOutForm, data, takeOut, OUT_LISTS);
 
 /** A void reading is written down and shown as not taken: what to do stands in it. */

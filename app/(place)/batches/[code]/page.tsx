@@ -9,7 +9,7 @@ import { LinkButton } from '#components/link-button.tsx';
 import { Problem } from '#components/problem.tsx';
 import { readBatch } from '#lib/usecases/read-batches.ts';
 import { placeContext } from '../../../place-context.ts';
-import { deviate, fill, out, process, read, readPh, seal, set } from '../actions.ts';
+import { again, deviate, fill, out, process, read, readPh, seal, set, syrup } from '../actions.ts';
 
 export const metadata: Metadata = { title: 'Batch' };
 
@@ -31,8 +31,8 @@ export default async function BatchPage({
       {said ? <p role="status">{said}</p> : null}
       <BatchCardView
         view={view}
-        actions={{ read, fill, process, seal, readPh, set, out, deviate }}
-        ids={Array.from({ length: 7 }, () => randomUUID())}
+        actions={{ read, fill, process, seal, readPh, set, out, deviate, syrup, again }}
+        ids={Array.from({ length: 8 }, () => randomUUID())}
         renderedAt={Date.now()}
       />
       <ButtonRow>
