@@ -59,6 +59,7 @@ async function seasonsInSight(
     place: ctx.place,
     harvests,
     sights: acts.filter((a) => a.kind === 'sight' && !wrong.has(a.id)),
+    counts: [],
     lots: [],
     movements: [],
     recordedFrom: ctx.today,

@@ -2,7 +2,7 @@
 
 import type { HeldLot } from '#lib/ledger/lot.ts';
 import { isLot } from '#lib/ledger/movement.ts';
-import { addDays, daysBetween } from '#lib/units/plain-date.ts';
+import { addDays, daysBetween, type PlainDate } from '#lib/units/plain-date.ts';
 import { lineSlug } from './read-pantry.ts';
 import { SEASON_WEEKS, type SeasonSnapshot } from './season-snapshot.ts';
 import type { UseWeek } from './season-use.ts';
@@ -75,12 +75,17 @@ export function seasonLines(s: SeasonSnapshot): SeasonLine[] {
     .filter((l) => l.onHand > 0 || l.lastMade >= since || l.weeks.some((w) => w.eaten + w.sold + w.given > 0));
 }
 
-/** By week of the past year (0 = the oldest): what left, and whether any was there at its start. */
+/**
+ * By week of the past year (0 = the oldest): what left, and whether any was there at its start. What a stock-take finds eaten
+ * and not written down left some time since the count before, not on the day it was missed.
+ */
 function usedByLine(s: SeasonSnapshot, of: Map<string, HeldLot[]>): Map<string, UseWeek[]> {
   const lineOfLot = new Map([...of.entries()].flatMap(([id, lots]) => lots.map((l) => [l.id, id] as const)));
   const weekOf = (day: SeasonSnapshot['today']) => SEASON_WEEKS + Math.floor(daysBetween(s.today, day) / 7);
   const firstWeek = weekOf(s.recordedFrom);
   const change = new Map<string, number[]>();
+  /** Eaten and not written down, as stock-takes found. */
+  const missed: { id: string; w: number; jars: number }[] = [];
   const weeks = new Map<string, UseWeek[]>();
   for (const id of of.keys()) {
     change.set(id, Array<number>(SEASON_WEEKS + 1).fill(0));
@@ -104,9 +109,11 @@ function usedByLine(s: SeasonSnapshot, of: Map<string, HeldLot[]>): Map<string, 
     if (isLot(m.to)) add(m.to.lot, 1);
     if (!isLot(m.from)) continue;
     add(m.from.lot, -1);
-    const week = weeks.get(lineOfLot.get(m.from.lot) ?? '')?.[w];
-    if (week && !isLot(m.to) && (m.to.sink === 'eaten' || m.to.sink === 'sold' || m.to.sink === 'given'))
-      week[m.to.sink] += m.qty;
+    if (isLot(m.to)) continue;
+    const id = lineOfLot.get(m.from.lot) ?? '';
+    const week = weeks.get(id)?.[w];
+    if (m.kind === 'count' && m.to.sink === 'eaten' && w >= 0) missed.push({ id, w, jars: m.qty });
+    else if (week && (m.to.sink === 'eaten' || m.to.sink === 'sold' || m.to.sink === 'given')) week[m.to.sink] += m.qty;
   }
   for (const [id, lots] of of) {
     let stock = lots.reduce((n, l) => n + l.onHand, 0) - (change.get(id)?.[SEASON_WEEKS] ?? 0);
@@ -116,7 +123,41 @@ function usedByLine(s: SeasonSnapshot, of: Map<string, HeldLot[]>): Map<string, 
       week.there = week.recorded && (stock > 0 || week.eaten + week.sold + week.given > 0);
     }
   }
+  for (const m of oneByLineAndWeek(missed)) {
+    const of = weeks.get(m.id);
+    if (of)
+      spreadEaten(of, {
+        jars: m.jars,
+        from: countedBefore(s, m.id, m.w, weekOf) + 1,
+        to: Math.min(m.w, SEASON_WEEKS - 1),
+      });
+  }
   return weeks;
+}
+
+const oneByLineAndWeek = (missed: readonly { id: string; w: number; jars: number }[]) => {
+  const sums = new Map<string, { id: string; w: number; jars: number }>();
+  for (const m of missed) sums.set(`${m.w} ${m.id}`, { ...m, jars: m.jars + (sums.get(`${m.w} ${m.id}`)?.jars ?? 0) });
+  return [...sums.values()];
+};
+
+/** Week in which the line was counted before; -1 when that lies before the year or never was. */
+function countedBefore(s: SeasonSnapshot, id: string, week: number, weekOf: (day: PlainDate) => number): number {
+  const weeks = s.counts.flatMap((a) =>
+    (a.payload.counts as { key: string }[]).some((c) => c.key.replace('|', ' ') === id) ? [weekOf(a.day)] : [],
+  );
+  return Math.max(-1, ...weeks.filter((w) => w < week));
+}
+
+/** Jars that nobody wrote down, evenly over the weeks since the last count in which the line was there. */
+export function spreadEaten(weeks: UseWeek[], o: { jars: number; from: number; to: number }): void {
+  const open = weeks.slice(o.from, o.to + 1).filter((w) => w.there);
+  const into = open.length > 0 ? open : weeks.slice(o.to, o.to + 1);
+  for (let i = 0; i < o.jars; i++) {
+    const week = into[Math.floor(((i + 0.5) * into.length) / o.jars)] as UseWeek;
+    week.eaten += 1;
+    week.there = true;
+  }
 }
 
 /** Batches by the lots they filled, with the fruit and sugar that went into the pan, shared by volume where sizes differ. */

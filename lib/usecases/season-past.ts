@@ -59,6 +59,7 @@ export function snapshotOn(s: SeasonSnapshot, day: PlainDate): SeasonSnapshot {
     movements: s.movements.filter((m) => m.day <= day),
     harvests: s.harvests.filter((a) => a.day <= day),
     sights: s.sights.filter((a) => a.day <= day),
+    counts: s.counts.filter((a) => a.day <= day),
     plan: null,
   };
 }

@@ -17,13 +17,15 @@ export interface SeasonSnapshot {
   /** All lots, also those of which nothing is left: movements name them. */
   lots: HeldLot[];
   /** Movements of the last 52 weeks and a few days, mistakes and their corrections left out. */
-  movements: DatedMovement[];
+  movements: (DatedMovement & { kind: string })[];
   /** First day anything was recorded, within those weeks. */
   recordedFrom: PlainDate;
   /** Pickings and looks of all years, corrected ones left out. */
   harvests: StoredAct[];
   /** What was seen hanging, by eye, the newest first, corrected ones left out. */
   sights: StoredAct[];
+  /** Counts of the shelves as they were called out, the newest first, corrected ones left out. */
+  counts: StoredAct[];
   /** Use a week as the household stated it. */
   rates: { line: string; perWeek: number; source: string }[];
   /** The plan in force, or null. */
@@ -40,7 +42,7 @@ export async function seasonSnapshot(ctx: Context): Promise<SeasonSnapshot> {
   return { today, place, ...ledger, rates, plan };
 }
 
-type Ledger = Pick<SeasonSnapshot, 'lots' | 'movements' | 'recordedFrom' | 'harvests' | 'sights'>;
+type Ledger = Pick<SeasonSnapshot, 'lots' | 'movements' | 'recordedFrom' | 'harvests' | 'sights' | 'counts'>;
 /** The last look at each place: reading a year of movements takes longer than all that is done with them. Never changed. */
 const looked = new WeakMap<Context['db'], Map<string, { mark: string; ledger: Promise<Ledger> }>>();
 
@@ -62,7 +64,7 @@ async function readLedger({ db, today, place }: Context): Promise<Ledger> {
   const [lots, moved, acts, corrections] = await Promise.all([
     loadLots(db, place.id, { emptied: true }),
     movementsBetween(db, place.id, from, today),
-    loadActs(db, place.id, { kinds: ['harvest', 'sight'], to: today }),
+    loadActs(db, place.id, { kinds: ['harvest', 'sight', 'count'], to: today }),
     loadActs(db, place.id, { kinds: ['correct'] }),
   ]);
   const wrong = new Set(corrections.flatMap((a) => (a.corrects ? [a.corrects] : [])));
@@ -73,5 +75,6 @@ async function readLedger({ db, today, place }: Context): Promise<Ledger> {
     recordedFrom: movements[0]?.day ?? today,
     harvests: acts.filter((a) => a.kind === 'harvest' && !wrong.has(a.id)),
     sights: acts.filter((a) => a.kind === 'sight' && !wrong.has(a.id)),
+    counts: acts.filter((a) => a.kind === 'count' && Array.isArray(a.payload.counts) && !wrong.has(a.id)),
   };
 }

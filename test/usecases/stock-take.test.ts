@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { learnUse } from '#lib/forecast/use-rate.ts';
 import type { CountReason } from '#lib/ledger/acts/settle-count.ts';
 import { loadLots, rebuildBalances } from '#lib/store/ledger-store.ts';
 import type { Context } from '#lib/usecases/context.ts';
@@ -6,6 +7,8 @@ import { jarsBack } from '#lib/usecases/jars-back.ts';
 import { DEMO_PLACE } from '#lib/usecases/open-demo.ts';
 import { readLine, readPantry } from '#lib/usecases/read-pantry.ts';
 import { readWall } from '#lib/usecases/read-wall.ts';
+import { seasonLines, spreadEaten } from '#lib/usecases/season-lines.ts';
+import { seasonSnapshot } from '#lib/usecases/season-snapshot.ts';
 import { countPlaces, readCount, recordCount, settle } from '#lib/usecases/stock-take.ts';
 import { demoContext, demoOn, doneOf, refusalOf } from '#test/support/demo-database.ts';
 
@@ -37,6 +40,37 @@ const settled = (
   });
 const shelfOf = async (ctx: Context, key: string) =>
   (await countPlaces(ctx)).find((p) => p.lines.some((l) => l.key === key))?.place ?? '';
+
+describe('jars eaten and not written down', () => {
+  const week = (there: boolean) => ({ there, recorded: true, eaten: 0, sold: 0, given: 0 });
+
+  it('left evenly over the weeks since the last count in which there were any', () => {
+    const weeks = [true, true, false, true, true, true].map(week);
+    spreadEaten(weeks, { jars: 3, from: 1, to: 5 });
+    expect(weeks.map((w) => w.eaten)).toEqual([0, 1, 0, 0, 1, 1]);
+    const many = [true, true].map(week);
+    spreadEaten(many, { jars: 5, from: 0, to: 1 });
+    expect(many.map((w) => w.eaten)).toEqual([2, 3]);
+  });
+
+  it('raise the use rate as the same jars taken one by one would have, not as eight in one week', async () => {
+    const db = await open();
+    const ctx = await demoContext(db);
+    const lineOf = async () =>
+      seasonLines(await seasonSnapshot(ctx)).find((l) => l.slug === 'crabapple-jelly' && l.item === 'HP');
+    const before = (await lineOf())?.weeks.map((w) => w.eaten) ?? [];
+    const place = await shelfOf(ctx, CRAB);
+    const id = await counted(ctx, place, [[CRAB, 6]]);
+    doneOf(await settled(ctx, id, [[CRAB, 'eaten']]));
+    const added = (await lineOf())?.weeks.map((w, i) => w.eaten - (before[i] ?? 0)) ?? [];
+    expect(added.reduce((a, b) => a + b, 0)).toBe(8);
+    expect(Math.max(...added)).toBe(1);
+    const learnt = (weeks: number[]) => learnUse(weeks, { mean: 0.15, shape: 1 });
+    const spread = learnt(before.map((n, i) => n + (added[i] ?? 0)));
+    const lump = learnt(before.map((n, i) => n + (i === before.length - 1 ? 8 : 0)));
+    expect(spread.dispersion).toBeLessThan(lump.dispersion);
+  });
+});
 
 describe('a stock-take (story C5)', () => {
   it('is blind until counted; then 12 of 14 crabapple are two eaten, not logged', async () => {
