@@ -37,16 +37,6 @@ export type SeasonTraysProps = {
     linesSay: string;
     ends: SeasonEndsProps['ends'];
     picking: SeasonPickingProps['rows'];
-    buy: readonly {
-      id: string;
-      label: string;
-      onHand: string;
-      half: string;
-      eight: string;
-      nine: string;
-      from: string;
-    }[];
-    buySays: string;
     reasons: readonly {
       id: string;
       label: string;
@@ -65,7 +55,7 @@ export type SeasonTraysProps = {
 /** Lines shown at once; the others open beneath them. */
 const SHOWN = 12;
 
-/** Will it fit, what runs out, what is still to be picked, what to buy; and what all of it rests on. */
+/** Will it fit, what runs out, what is still to be picked; and what all of it rests on. */
 export function SeasonTrays({ view, see }: SeasonTraysProps) {
   if (view.state !== 'ready')
     return view.first.length > 0 ? (
@@ -96,26 +86,6 @@ export function SeasonTrays({ view, see }: SeasonTraysProps) {
         ) : (
           <SeasonPicking rows={view.picking} see={see} />
         )}
-      </Tray>
-      <Tray title="What to buy">
-        <p className={styles.say}>{view.buySays}</p>
-        <DataTable
-          caption="What to buy"
-          hideCaption
-          none="Nothing needs buying: no batch is expected."
-          columns={[
-            { key: 'what', label: 'What' },
-            { key: 'there', label: 'On hand', numeric: true },
-            { key: 'half', label: 'Enough 5 seasons in 10', numeric: true },
-            { key: 'eight', label: '8 in 10', numeric: true },
-            { key: 'nine', label: '9 in 10', numeric: true },
-            { key: 'from', label: 'May run short' },
-          ]}
-          rows={view.buy.map((b) => ({
-            id: b.id,
-            cells: { what: b.label, there: b.onHand, half: b.half, eight: b.eight, nine: b.nine, from: b.from },
-          }))}
-        />
       </Tray>
       <Tray title="What this rests on">
         <RestsOn view={view} />

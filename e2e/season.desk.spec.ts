@@ -10,7 +10,7 @@ test('the season is worked out from the ledger and answers in a sentence', async
   await expect(page.getByText(/4,000 possible seasons/)).toBeVisible({ timeout: 60_000 });
   await expect(heading(page)).toHaveText(/\S/);
   await expect(page.getByRole('heading', { name: 'Will it fit?' })).toBeVisible();
-  await expect(page.getByRole('heading', { name: 'What to buy' })).toBeVisible();
+  await expect(page.getByRole('link', { name: 'What to order' })).toBeVisible();
   await page.getByText('The same as a table').first().click();
   await expect(page.locator('table').first()).toBeVisible();
   await expect(page.locator('main')).not.toContainText(/\blikely\b|\bprobably\b|\bsafe\b/i);

@@ -1,11 +1,11 @@
-/** The season page's data: one answer, what fits, what runs out, what is still to be picked, what to buy. */
+/** The season page's data: one answer, what fits, what runs out, what is still to be picked. */
 import { twoDigits } from '#lib/forecast/words.ts';
 import type { WeatherDay } from '#lib/forms/weather.ts';
 import { counted } from '#lib/units/format.ts';
 import { addDays, longDate, type PlainDate } from '#lib/units/plain-date.ts';
 import type { Context } from './context.ts';
 import { nothingToForecast, seasonForecast } from './forecast-season.ts';
-import type { ForecastSummary, LineOutlook, Shopping, StoreOutlook } from './forecast-summary.ts';
+import type { ForecastSummary, LineOutlook, StoreOutlook } from './forecast-summary.ts';
 import { type PickRow, pickRows } from './season-picking.ts';
 import { byUrgency, type EndPicture, endPicture, type LineRow, lineRow, linesSay } from './season-runout.ts';
 import type { ForecastInput } from './season-scenario.ts';
@@ -32,15 +32,6 @@ export interface LineReasons {
   given: string;
   made: string;
 }
-export interface BuyRow {
-  id: string;
-  label: string;
-  onHand: string;
-  half: string;
-  eight: string;
-  nine: string;
-  from: string;
-}
 export interface SeasonView {
   today: PlainDate;
   /** empty: nothing recorded; waiting: not worked out for these records yet; ready: at least the first thousand seasons. */
@@ -54,8 +45,6 @@ export interface SeasonView {
   linesSay: string;
   ends: EndPicture[];
   picking: PickRow[];
-  buy: BuyRow[];
-  buySays: string;
   reasons: LineReasons[];
   restsOn: string[];
   /** What to record first, where something is missing. */
@@ -83,8 +72,6 @@ export function seasonView(
     linesSay: '',
     ends: [],
     picking: [],
-    buy: [],
-    buySays: '',
     reasons: [],
     restsOn: [],
     first,
@@ -122,10 +109,6 @@ export function seasonView(
       .slice(0, 2)
       .map((l) => endPicture(l, today)),
     picking: pickRows(summary.harvest, today, weather),
-    buy: [...summary.lids, ...summary.jars, ...(summary.sugar ? [summary.sugar] : [])]
-      .filter((b) => b.need.nine > 0)
-      .map((b) => buyRow(b, today)),
-    buySays: `To buy on top of what is on hand, to have enough until ${longDate(addDays(today, 7 * summary.weeks))}. Lids in boxes of 12; broken jars and lids that fail are counted in. Empties come back as the place’s own shares say.`,
     reasons: summary.lines.map(reasonsOf),
     restsOn: restsOn(input, summary),
     first,
@@ -195,24 +178,6 @@ function fitPicture(store: StoreOutlook, today: PlainDate): FitPicture {
   };
 }
 
-function buyRow(b: Shopping, today: PlainDate): BuyRow {
-  const amount = (n: number) => (n === 0 ? 'none' : b.id === 'sugar' ? `${n} kg` : String(n));
-  return {
-    id: b.id,
-    label: b.label,
-    onHand: b.id === 'sugar' ? `${b.onHand} kg` : String(b.onHand),
-    half: amount(b.buy.half),
-    eight: amount(b.buy.eight),
-    nine: amount(b.buy.nine),
-    from:
-      b.shortFrom === null
-        ? 'what is there is enough'
-        : b.shortFrom === 0
-          ? 'short this week'
-          : `from ${aboutWeek(today, b.shortFrom)}`,
-  };
-}
-
 function reasonsOf(l: LineOutlook): LineReasons {
   const { eaten, sold, given, before } = l.learnt;
   const inWeeks = (r: { count: number; weeks: number }, which = '') =>
@@ -242,7 +207,7 @@ function restsOn(input: ForecastInput, summary: ForecastSummary): string[] {
     summary.plannedBatches > 0
       ? `${counted(summary.plannedBatches, 'batch', 'batches')} of the plan in force ${summary.plannedBatches === 1 ? 'is' : 'are'} made first, each in 9 seasons in 10 (from memory).`
       : 'No plan is in force, so no batch is taken as settled.',
-    'Jars, lids and sugar are taken to be bought when they run short: how many is under “What to buy”.',
+    'Jars, lids and sugar are taken to be bought when they run short: how many stands under “What to order”.',
     'A jar is kept half a year past its best-before day (estimate); best-before is about quality.',
     'How much years differ, and how lumpy use is, are first figures of this program (estimates) until your own records overrule them.',
   ];

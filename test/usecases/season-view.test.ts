@@ -63,7 +63,7 @@ onSqlite((open) => {
         view.fit.some((f) => f.id === 'shelf' && f.capacity?.value === 1800),
         'four bays of five shelves of 90 cm',
       );
-      assert.ok(view.picking.length === 29 && view.buy.some((b) => b.label.startsWith('Lids')));
+      assert.equal(view.picking.length, 29);
       for (const text of texts(view))
         assert.doesNotMatch(text, /%|NaN|undefined|Infinity|\b(safe|probably|likely)\b/i, text);
 
