@@ -195,7 +195,12 @@ export function PlaceTrays({ view, items, actions, ids, id, typed, said, refused
             id: c.id,
             cells: {
               what: c.label,
-              rows: [...new Set(c.plantings.map((p) => p.row))].join(', '),
+              rows: [...new Set(c.plantings.map((p) => p.row))].map((row, i) => (
+                <span key={row}>
+                  {i > 0 ? ', ' : null}
+                  <a href={`/place/row/${encodeURIComponent(row)}`}>{row}</a>
+                </span>
+              )),
               plants: plants(c.count, c.unit),
               kg: Math.round((c.count * c.gPerUnit) / 1000),
               window: `${monthDay(c.windowFrom)} to ${monthDay(c.windowTo)}`,

@@ -46,7 +46,9 @@ export function TraceTrays({ view }: TraceTraysProps) {
               <h3>Trees and rows</h3>
               <ul className={styles.chips}>
                 {view.trees.map((t) => (
-                  <li key={t}>{t}</li>
+                  <li key={t}>
+                    <a href={`/place/row/${encodeURIComponent(t)}`}>{t}</a>
+                  </li>
                 ))}
               </ul>
             </>

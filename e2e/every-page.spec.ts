@@ -52,6 +52,7 @@ const PAGES = [
   '/trace?code=damson',
   '/place',
   '/place/pan/pan-10?kitchen=home',
+  '/place/row/C1-06',
   '/place/house/habits',
   '/place/house/prices',
   '/trust',
