@@ -16,6 +16,7 @@ const PAGES = [
   '/set-asides/dry',
   '/set-asides/season',
   '/set-asides/blend',
+  '/set-asides/S-24275-APC-1',
   '/pantry',
   '/pantry/apple-butter',
   '/pantry/fig-conserve',

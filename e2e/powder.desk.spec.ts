@@ -11,7 +11,7 @@ const JAM = '26017-SCH-A';
  * 1.242 kg of solids, over 0.65 makes 1.911 kg: six half-pints of 0.3115 kg and 42 g. 33 g × 5.5 (3 to 9) g carry 0.18 kg (0.10 to 0.30).
  */
 test('the trim of sauce day is the powder of a January jam, and its set teaches the strength', async ({ page }) => {
-  test.setTimeout(180_000);
+  test.setTimeout(90_000);
   await freshDemoOn(page, '2025-09-25');
   await pickLiberty(page);
 
@@ -34,7 +34,7 @@ test('the trim of sauce day is the powder of a January jam, and its set teaches 
     await page.goto(`/set-asides/${TRIM}`);
     await expect(page.locator('main')).toContainText('About 1.05 kg dry (937 g to 1.17 kg)');
     await page.getByLabel('The seeds are out').check();
-    await page.getByRole('button', { name: 'Put it on the trays' }).click();
+    await page.getByRole('button', { name: 'Lay it to dry' }).click();
     await moveDay(page, '2025-09-29');
     await page.goto(`/set-asides/${TRIM}`);
     await page.getByLabel('All of it weighs').fill('1.172');
