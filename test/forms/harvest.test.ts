@@ -19,6 +19,7 @@ describe('a picking sent by a phone', () => {
       readings: [{ ...reading, text: '', unit: 'kg', containerId: '', containerCount: 1 }],
       groundFall: false,
       nothing: null,
+      unweighed: null,
       person: null,
       device: null,
     });
@@ -27,6 +28,12 @@ describe('a picking sent by a phone', () => {
   it('may say less of the grades, and that nothing was ripe', () => {
     expect(harvestAct.safeParse({ ...act, readings: [], grades: {}, nothing: 'nothing ripe' }).success).toBe(true);
     expect(harvestAct.safeParse({ ...act, at: '2025-09-12T18:10:00+01:00' }).success).toBe(true);
+  });
+
+  it('may name a full container that waits for the scale', () => {
+    const waits = (count: number) => ({ ...act, readings: [], grades: {}, unweighed: { containerId: 'blue', count } });
+    expect(harvestAct.safeParse(waits(1)).success).toBe(true);
+    expect(harvestAct.safeParse(waits(0)).success).toBe(false);
   });
 
   it('is refused where a value is not what it must be', () => {
