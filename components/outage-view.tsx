@@ -237,7 +237,7 @@ function Contents({ view, rescue, ids }: OutageViewProps) {
                 </Button>
               ) : null}
               <Button name="did" value="kept" kind="quiet">
-                {view.kind === 'freezer' ? 'Frozen again' : 'Kept cold'}
+                {view.kind === 'fridge' ? 'Stayed cold' : i.rule === 'fruit' ? 'Frozen again' : 'Still frozen hard'}
               </Button>
               <Button name="did" value="thrown" kind="refuse">
                 Thrown

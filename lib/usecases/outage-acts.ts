@@ -194,22 +194,31 @@ async function entryOf(
     case 'fridge':
       return intoFridge(ctx, tx, act, shares);
     case 'kept': {
-      const flag = `thawed in part and frozen again ${shortDate(act.day)} ${act.day.slice(0, 4)}`;
       const parts = await apart(ctx, tx, act, shares, {});
-      const lots = parts.lots.map((l) => ({ ...l, flags: [...l.flags, flag], details: kept(l.details, input.outage) }));
+      const details = { keptIn: input.outage };
+      const lots = parts.lots.map((l) => ({
+        ...l,
+        flags: [...l.flags, keptFlag(ctx, l, act.day)],
+        details: { ...l.details, ...details },
+      }));
       const changes = shares
         .filter((s) => s.whole)
-        .map(({ cold: { lot } }) => ({
-          lotId: lot.id,
-          flags: [...lot.flags, flag],
-          details: { keptIn: input.outage },
-        }));
+        .map(({ cold: { lot } }) => ({ lotId: lot.id, flags: [...lot.flags, keptFlag(ctx, lot, act.day)], details }));
       return { entry: { ...parts, lots, changes }, said: 'stays where it is' };
     }
   }
 }
 
-const kept = (details: HeldLot['details'], outage: string) => ({ ...details, keptIn: outage });
+/** Only fruit is frozen again once it has thawed; whatever else stays had not thawed. */
+function keptFlag(ctx: Context, lot: Pick<HeldLot, 'label' | 'recipeId' | 'item' | 'roomId'>, day: PlainDate): string {
+  const cold = ctx.place.rooms.find((r) => r.id === lot.roomId)?.kind === 'fridge';
+  const what = cold
+    ? 'stayed cold through a failure'
+    : isFreezerJam(lot) || lot.item === 'pectin-stock'
+      ? 'stayed frozen through a failure'
+      : 'thawed in part and frozen again';
+  return `${what} ${shortDate(day)} ${day.slice(0, 4)}`;
+}
 
 const thrown = (act: Act, s: Share): Movement[] =>
   s.cold.lot.unit === 'g'

@@ -160,7 +160,7 @@ function howText(did: string, to: string | null, kind: string): string {
   if (did === 'thawed') return 'thawed, to be cooked';
   if (did === 'fridge') return 'to the fridge';
   if (did === 'thrown') return 'thrown away';
-  return kind === 'fridge' ? 'kept: it was cold in time' : 'frozen again';
+  return kind === 'fridge' ? 'stayed cold' : 'frozen again, or still frozen';
 }
 
 /** Jars of each recipe on the shelf, how many left it in a year, and so which recipes are made here. */

@@ -88,6 +88,10 @@ describe('a freezer that has stopped (story B4)', () => {
     expect((await lotOfCode(ctx.db, DEMO_PLACE, '25201-RFZ-A'))?.flags ?? []).toContain(
       'thawed in part and frozen again Thu 15 Jan 2026',
     );
+    const jam = (await loadLots(ctx.db, DEMO_PLACE, { kinds: ['frozen'] })).find((l) =>
+      l.label.includes('freezer jam'),
+    );
+    expect(jam?.flags).toEqual(['stayed frozen through a failure Thu 15 Jan 2026']);
   });
 
   it('of which 40 kg go to the neighbour stands there, by whole packs, and the rest is planned again', async () => {
