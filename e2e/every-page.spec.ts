@@ -8,6 +8,7 @@ const PAGES = [
   '/harvest/elsewhere',
   '/plan',
   '/plan/wants',
+  '/plan/why?recipe=plum-jam',
   '/batches',
   '/batches/new',
   '/batches/late',

@@ -103,8 +103,9 @@ test('5.2 kg of soft raspberries: one batch of jam, the rest to the freezer, and
   await expect(page.getByText('The limit is lids.')).toBeVisible();
 
   const today = page.locator('section').filter({ hasText: 'Raspberry jam' }).first();
-  const jam = today.getByRole('listitem').filter({ hasText: 'Raspberry jam' }).first();
-  const frozen = today.getByRole('listitem').filter({ hasText: 'Frozen raspberries' });
+  const named = (title: string) =>
+    today.getByRole('listitem').filter({ has: page.locator('b').getByText(title, { exact: true }) });
+  const [jam, frozen] = [named('Raspberry jam'), named('Frozen raspberries')];
   await expect(jam).not.toContainText('batches');
   await expect(jam).toContainText('7 half-pint jars, to the shelf. Processed 10 min: Small canner.');
   const [jamKg, frozenKg] = [await kgOf(jam), await kgOf(frozen)];
