@@ -1,4 +1,4 @@
-/** Warmth of a year up to a day of it, beside the years before. */
+/** Warmth of a year up to a day of it, beside the years before: single sine (source: `degree-days.ts`). */
 import { type DayTemperatures, degreeDays } from './degree-days.ts';
 
 export interface DatedDay extends DayTemperatures {
