@@ -23,7 +23,7 @@ export function RowTrays({ view }: RowTraysProps) {
   return (
     <>
       <Tray title="Year by year">
-        <p>{view.offYear}</p>
+        {view.offYear ? <p>{view.offYear}</p> : null}
         <DataTable
           caption="Picked, culled and jarred by year"
           hideCaption

@@ -4,7 +4,8 @@ import { Tray } from './tray.tsx';
 export type WeatherTraysProps = {
   view: {
     years: readonly { year: string; sum: string; against: string }[];
-    crops: readonly { id: string; label: string; says: string }[];
+    crops: readonly { id: string; label: string; blossom: string; frost: string; heat: string }[];
+    countedSays: string;
     helps: readonly string[];
   };
 };
@@ -29,14 +30,20 @@ export function WeatherTrays({ view }: WeatherTraysProps) {
       ) : null}
       {view.crops.length > 0 ? (
         <Tray title="Frost at blossom, and heat">
+          <p>{view.countedSays}</p>
           <DataTable
             caption="Frost and heat by crop"
             hideCaption
             columns={[
               { key: 'crop', label: 'Crop' },
-              { key: 'says', label: 'What the record says' },
+              { key: 'blossom', label: 'Blossom, about' },
+              { key: 'frost', label: 'Frost nights', numeric: true },
+              { key: 'heat', label: 'Hot days', numeric: true },
             ]}
-            rows={view.crops.map((c) => ({ id: c.id, cells: { crop: c.label, says: c.says } }))}
+            rows={view.crops.map((c) => ({
+              id: c.id,
+              cells: { crop: c.label, blossom: c.blossom, frost: c.frost, heat: c.heat },
+            }))}
           />
         </Tray>
       ) : null}

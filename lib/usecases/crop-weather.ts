@@ -45,6 +45,16 @@ export function cropWeather(days: readonly WeatherDay[], crop: Picked): CropWeat
 
 const dayMonth = (d: PlainDate): string => `${Number(d.slice(8))} ${monthName(d)}`;
 
+/** The same in columns: blossom, nights of frost, days of heat since. */
+export function cropWeatherCells(w: CropWeather): { blossom: string; frost: string; heat: string } {
+  const whole = w.days >= LEAST_SHARE * (2 * BLOSSOM_WITHIN_DAYS + 1);
+  return {
+    blossom: `${dayMonth(w.blossomFrom)} to ${dayMonth(w.blossomTo)}`,
+    frost: whole ? String(w.frosts) : `only ${counted(w.days, 'day')} on record`,
+    heat: String(w.heat),
+  };
+}
+
 /** "Frost at blossom: 2 nights …; 3 days of 35 °C or more since. The forecast does not move by it." */
 export function cropWeatherSays(w: CropWeather): string {
   const when = `${dayMonth(w.blossomFrom)} to ${dayMonth(w.blossomTo)}`;

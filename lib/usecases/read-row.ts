@@ -5,8 +5,9 @@ import { loadActs } from '#lib/store/act-store.ts';
 import { loadLots, movementsBetween } from '#lib/store/ledger-store.ts';
 import type { Crop, Place } from '#lib/store/place.ts';
 import { counted } from '#lib/units/format.ts';
-import { addDays, yearOf } from '#lib/units/plain-date.ts';
+import { addDays, type PlainDate, yearOf } from '#lib/units/plain-date.ts';
 import type { Context } from './context.ts';
+import { windowOf } from './season-crops.ts';
 
 export interface RowView {
   answer: string;
@@ -41,7 +42,7 @@ export async function readRow(ctx: Context, code: string): Promise<RowView | nul
     lots,
     movements: moved.filter((m) => m.kind !== 'correct' && !wrong.has(m.actId)),
   });
-  return rowView(ctx.place, found, rows);
+  return rowView(ctx.place, found, { rows, today: ctx.today });
 }
 
 interface Found {
@@ -73,7 +74,11 @@ const plantsIn = (crop: Crop, row: string): number =>
 const kgText = (kg: number): string => (kg < 10 ? kg.toFixed(1) : String(Math.round(kg)));
 const NONE: RowYear[] = [];
 
-export function rowView(place: Place, found: Found, rows: ReadonlyMap<string, RowYear[]>): RowView {
+export function rowView(
+  place: Place,
+  found: Found,
+  { rows, today }: { rows: ReadonlyMap<string, RowYear[]>; today: PlainDate },
+): RowView {
   const of = found.crops.map((crop) => {
     const years = rows.get(rowKey(found.row, crop.id)) ?? NONE;
     return { crop, years, plants: plantsIn(crop, found.row) };
@@ -81,7 +86,7 @@ export function rowView(place: Place, found: Found, rows: ReadonlyMap<string, Ro
   const years = of.flatMap(({ crop, years: list, plants }) => list.map((y) => ({ crop, plants, ...y })));
   const last = years.map((y) => y.year).sort((a, b) => b - a)[0] ?? null;
   return {
-    ...answerOf(found, of, last),
+    ...answerOf(found, of, { last, today }),
     years: years
       .sort((a, b) => b.year - a.year)
       .map((y) => ({
@@ -94,11 +99,18 @@ export function rowView(place: Place, found: Found, rows: ReadonlyMap<string, Ro
       })),
     neighbours: last === null ? [] : neighboursOf(place, found, rows, last),
     finishedSays: finishedSays(place, found, rows),
-    offYear: of.map(({ crop, years: list }) => offYearSays(crop, list)).join(' '),
+    offYear: of
+      .map(({ crop, years: list }) => offYearSays(crop, list))
+      .filter((x) => x !== '')
+      .join(' '),
   };
 }
 
-function answerOf(found: Found, of: { crop: Crop; years: RowYear[]; plants: number }[], last: number | null) {
+function answerOf(
+  found: Found,
+  of: { crop: Crop; years: RowYear[]; plants: number }[],
+  { last, today }: { last: number | null; today: PlainDate },
+) {
   const name = found.tree ?? `Row ${found.row}`;
   const crops = found.crops.map((c) => c.label).join(' and ');
   const sub = found.tree
@@ -110,9 +122,13 @@ function answerOf(found: Found, of: { crop: Crop; years: RowYear[]; plants: numb
   const kg = (year?.pickedG ?? 0) / 1000;
   const usual = best.crop.gPerUnit / 1000;
   const each = best.plants > 0 ? kg / best.plants : kg;
+  const ordinary = `${kgText(usual)} of an ordinary year`;
+  const open = last === yearOf(today) && today <= windowOf(best.crop, last).to;
   const worth = each >= 1.1 * usual ? 'above' : each <= 0.9 * usual ? 'below' : 'about';
   return {
-    answer: `${name}: ${kgText(each)} kg a ${best.crop.unit} in ${last}, ${worth} the ${kgText(usual)} of an ordinary year`,
+    answer: open
+      ? `${name}: ${kgText(each)} kg a ${best.crop.unit} so far in ${last}, of the ${ordinary}`
+      : `${name}: ${kgText(each)} kg a ${best.crop.unit} in ${last}, ${worth} the ${ordinary}`,
     sub,
   };
 }
@@ -163,6 +179,7 @@ function finishedSays(place: Place, found: Found, rows: ReadonlyMap<string, RowY
 
 function offYearSays(crop: Crop, years: readonly RowYear[]): string {
   const kg = years.map((y) => ({ year: y.year, kg: y.pickedG / 1000 }));
+  if (kg.length === 0) return '';
   const off = offYearAhead(kg);
   if (off)
     return `${crop.label} bears by turns here (index ${off.index.toFixed(2)}): the next year may be a ${off.next} one. One ${off.next === 'light' ? 'heavy' : 'light'} year is no verdict on the tree.`;

@@ -1,13 +1,13 @@
 /** The weather page: this year's warmth beside the years before, frost and heat by crop, and whether any of it helps. */
 import { clockErrors, LEAST_SEASONS } from '#lib/forecast/warmth-clock.ts';
 import type { WeatherDay } from '#lib/forms/weather.ts';
-import { WARMTH_BASE_C } from '#lib/reference/blossom.ts';
+import { BLOSSOM_FROST_C, BLOSSOM_WITHIN_DAYS, HEAT_DAY_C, WARMTH_BASE_C } from '#lib/reference/blossom.ts';
 import { degreeDaySum } from '#lib/science/degree-days.ts';
 import { type YearWarmth, yearWarmth } from '#lib/science/year-warmth.ts';
 import { counted } from '#lib/units/format.ts';
 import { addDays, longDate, monthName, type PlainDate, yearOf } from '#lib/units/plain-date.ts';
 import type { Context } from './context.ts';
-import { cropWeather, cropWeatherSays } from './crop-weather.ts';
+import { cropWeather, cropWeatherCells } from './crop-weather.ts';
 import { type SeasonCrop, seasonCrops } from './season-crops.ts';
 import { seasonSnapshot } from './season-snapshot.ts';
 import { weatherDays } from './weather-record.ts';
@@ -16,7 +16,8 @@ export interface WeatherView {
   answer: string;
   sub: string;
   years: { year: string; sum: string; against: string }[];
-  crops: { id: string; label: string; says: string }[];
+  crops: { id: string; label: string; blossom: string; frost: string; heat: string }[];
+  countedSays: string;
   helps: string[];
 }
 
@@ -40,8 +41,9 @@ export function weatherView(days: readonly WeatherDay[], crops: readonly SeasonC
     crops: crops.flatMap((c) => {
       const season = c.seasons[0];
       const weather = season && cropWeather(days, { ...season, foodId: c.foodId });
-      return weather ? [{ id: c.id, label: c.label, says: cropWeatherSays(weather) }] : [];
+      return weather ? [{ id: c.id, label: c.label, ...cropWeatherCells(weather) }] : [];
     }),
+    countedSays: `Nights down to ${BLOSSOM_FROST_C} °C or below within ${BLOSSOM_WITHIN_DAYS} days of full blossom, reckoned back from the picking weeks, and days of ${HEAT_DAY_C} °C or more since. A tenth of open blossoms is lost at that frost (from memory).`,
     helps: helps(days, crops),
   };
 }
