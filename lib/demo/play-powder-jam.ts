@@ -14,6 +14,7 @@ import { type BatchRecord, JAR_SET } from '#lib/ledger/batch-record.ts';
 import { isRefusal } from '#lib/ledger/entry.ts';
 import type { HeldLot } from '#lib/ledger/lot.ts';
 import { batchCode } from '#lib/ledger/lot-code.ts';
+import { jarSizeOf } from '#lib/reference/jar-sizes.ts';
 import { doseItem } from '#lib/reference/recipes/dose-items.ts';
 import { recipeOf } from '#lib/reference/recipes/recipe-book.ts';
 import { feet } from '#lib/units/convert.ts';
@@ -166,7 +167,7 @@ function sheetFor(grade: NonNullable<HeldLot['grade']>): FrozenSheet {
   const question = {
     recipe,
     fruit: [{ foodId: 'cherry-sour', grams: POWDER_JAM.fruitG, grade, prepared: true }],
-    jar: { size: 'half-pint', fillMl: 236.6, madeForCanning: true },
+    jar: { size: 'half-pint', fillMl: jarSizeOf('half-pint').fillMl, madeForCanning: true },
     kitchen: { altitudeFt: feet(HOME.altitudeM) },
     method: 'boiling-water',
     pan: { litres: PAN.ml / 1000, maxFill: PAN.maxFillPercent / 100, evapGPerMin: PAN.evapGPerMin },
