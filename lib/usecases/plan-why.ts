@@ -115,12 +115,13 @@ function linesOf(ctx: Context, recipe: Recipe, s: WhySolved): string[] {
   }
   const money = Math.abs(s.loss).toFixed(1);
   const told = s.made ? `A plan with ${name}` : `A plan without ${name}`;
+  const than = s.loss > 0 ? 'less' : 'more';
   const verdict =
-    s.equal || Math.abs(s.loss) < WORTH_SAYING
-      ? `${told} is worth as much, as far as is proven.`
-      : s.loss > 0
-        ? `${told} is worth ${money} less.`
-        : `${told} is worth ${money} more: the search had not found it yet.`;
+    Math.abs(s.loss) < WORTH_SAYING
+      ? `${told} is worth as much.`
+      : s.equal
+        ? `${told} came out ${money} ${than} worth in some seconds; that lies within what is not proven.`
+        : `${told} is worth ${money} ${than}${s.loss > 0 ? '' : ': the search had not found it yet'}.`;
   const titleOf = (id: string) => recipeHere(ctx.place, id)?.title.toLowerCase() ?? id;
   const listed = (sign: 1 | -1) =>
     Object.entries(s.changed)
