@@ -6,11 +6,12 @@ import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { AxeBuilder } from '@axe-core/playwright';
 import { expect, type Page, test } from 'playwright/test';
+import { freePort } from '../.config/free-port.mjs';
 import { draft, type Effort, openShed, tap, type } from './app.ts';
 import { enterDemo, heading, moveDay, said } from './ui.ts';
 
 const project = dirname(dirname(fileURLToPath(import.meta.url)));
-const port = Number(process.env.E2E_PORT ?? '3917') + 40;
+const port = await freePort(4917, '127.0.0.1');
 const [A, B] = ['25255-DAM-A', '25255-DAM-B'] as const;
 
 /** A server of its own on one database file, which may be killed and started again. */
