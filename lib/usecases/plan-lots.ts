@@ -29,12 +29,17 @@ export interface FruitAsk {
   expected: readonly ExpectedPick[];
 }
 
-/** Fruit on hand by its own clock, and what is still to be picked; culls, windfalls and locked lots stay out. */
+/** Fruit on hand by its own clock, and what is still to be picked; culls, windfalls, locked lots and what is on hold stay out. */
 export function planLots(ctx: Context, held: readonly HeldLot[], ask: FruitAsk): PlanLot[] {
   const there = held
     .filter(
       (l) =>
-        l.kind === 'fruit' && l.cropId && l.grade !== 'cull' && !l.groundFall && (l.lockedUntil ?? '') <= ctx.today,
+        l.kind === 'fruit' &&
+        l.cropId &&
+        l.grade !== 'cull' &&
+        !l.groundFall &&
+        l.hold === null &&
+        (l.lockedUntil ?? '') <= ctx.today,
     )
     .flatMap((l): PlanLot[] => {
       const clock = lotClock(ctx, l);

@@ -153,8 +153,7 @@ function netWorth(
   const w = s.p.weights;
   const made = s.litres.get(product.id) ?? 0;
   const gain = segmentWorth(product, made + c.pan.kg * c.recipe.yieldPerKg) - segmentWorth(product, made);
-  const kinds = new Set(s.plan.cooked.map((x) => s.p.recipes.find((r) => r.id === x.recipe)?.product));
-  const newKind = s.p.variety && kinds.size < s.p.variety.min && !kinds.has(product.id) ? s.p.variety.penalty : 0;
+  const newKind = s.p.variety && s.kinds.size < s.p.variety.min && !s.kinds.has(product.id) ? s.p.variety.penalty : 0;
   const supplies = [...c.pan.supplies].reduce((n, [id, amount]) => {
     const m = s.p.materials.find((x) => x.id === id);
     return n + (m ? s.costOf(m, day, amount) : 0);
@@ -167,7 +166,7 @@ function netWorth(
 /** Waste avoided on fruit that cannot wait, less the worth of fruit that could be kept. */
 const fruitGain = (s: GreedyState, pan: FilledPan): number =>
   pan.fruit.reduce((n, f) => {
-    const crop = s.p.crops.find((c) => c.id === f.use.crop);
+    const crop = s.crop(f.use.crop);
     if (!crop) return n;
     return (
       n +

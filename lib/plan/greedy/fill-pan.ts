@@ -32,17 +32,16 @@ export function fillPan(s: GreedyState, at: Fill): FilledPan | null {
   };
   if ((at.recipe.sugar ?? 0) > 0 && !take(s.p.sugarMaterial ?? '', at.kg * (at.recipe.sugar ?? 0))) return null;
   for (const n of at.recipe.needs ?? []) if (!take(n.material, n.perKg * at.kg)) return null;
-  const crop = (id: string) => s.p.crops.find((c) => c.id === id);
   const own = (of: (id: string) => number, soft: number) =>
     fruit.reduce((n, f) => n + f.kg * of(f.use.crop) * (f.from.grade === 'soft' ? soft : 1), 0);
   const gel = topUp(s, at, {
-    lacking: (at.recipe.pectin ?? 0) * at.kg - own((c) => crop(c)?.pectin ?? 0, SOFT_PECTIN_FACTOR),
+    lacking: (at.recipe.pectin ?? 0) * at.kg - own((c) => s.crop(c)?.pectin ?? 0, SOFT_PECTIN_FACTOR),
     sources: pectinSources(s, at.recipe),
     taken: supplies,
   });
   if (!gel?.every((g) => take(g.material, g.amount))) return null;
   const sour = topUp(s, at, {
-    lacking: (at.recipe.acid ?? 0) * at.kg - own((c) => crop(c)?.acid ?? 0, 1),
+    lacking: (at.recipe.acid ?? 0) * at.kg - own((c) => s.crop(c)?.acid ?? 0, 1),
     sources: s.p.acidSources,
     taken: supplies,
   });

@@ -1,5 +1,13 @@
 /** What is left of everything while the greedy plan is being made, and what has been decided so far. */
-import type { FruitGrade, PlanInstance, PlanLot, PlanMaterial, PlanProduct, StoragePlace } from '../instance.ts';
+import type {
+  FruitGrade,
+  PlanCrop,
+  PlanInstance,
+  PlanLot,
+  PlanMaterial,
+  PlanProduct,
+  StoragePlace,
+} from '../instance.ts';
 import type { CookedBatches, Plan } from '../plan.ts';
 import { gradeOn, isThere, usableShare } from '../usable-fruit.ts';
 
@@ -55,9 +63,21 @@ export class GreedyState {
   readonly fresh = new Map<string, number>();
   /** Stock at the end of each day as decided so far, before further purchases. */
   readonly stock: Map<string, number[]>;
+  /** Products made so far. */
+  readonly kinds = new Set<string>();
   private readonly buyRoom: Map<string, Map<number, number>>;
+  /** Of each crop, soonest to perish first. */
+  private readonly lotsOf = new Map<string, PlanLot[]>();
+  private readonly crops: Map<string, PlanCrop>;
+  private readonly products: Map<string, PlanProduct>;
+  private readonly productOf: Map<string, string>;
 
   constructor(readonly p: PlanInstance) {
+    for (const l of [...p.lots].sort((a, b) => a.useBy - b.useBy))
+      this.lotsOf.set(l.crop, [...(this.lotsOf.get(l.crop) ?? []), l]);
+    this.crops = new Map(p.crops.map((c) => [c.id, c]));
+    this.products = new Map(p.products.map((x) => [x.id, x]));
+    this.productOf = new Map(p.recipes.map((r) => [r.id, r.product]));
     this.lotKg = new Map(p.lots.map((l) => [l.id, l.kg]));
     this.hands = p.days.map((d) => d.active);
     this.overtime = p.days.map((d) => d.overtime);
@@ -82,9 +102,8 @@ export class GreedyState {
 
   /** Usable fruit of a crop today, soonest to perish first. */
   onHand(crop: string, day: number): FruitOnHand[] {
-    return this.p.lots
-      .filter((l) => l.crop === crop && isThere(l, day) && (this.lotKg.get(l.id) ?? 0) > 1e-9)
-      .sort((a, b) => a.useBy - b.useBy)
+    return (this.lotsOf.get(crop) ?? [])
+      .filter((l) => isThere(l, day) && (this.lotKg.get(l.id) ?? 0) > 1e-9)
       .map((lot) => ({ lot, grade: gradeOn(lot, day), kg: (this.lotKg.get(lot.id) ?? 0) * usableShare(lot, day) }));
   }
 
@@ -135,10 +154,15 @@ export class GreedyState {
   }
 
   product(id: string): PlanProduct | undefined {
-    return this.p.products.find((x) => x.id === id);
+    return this.products.get(id);
+  }
+
+  crop(id: string): PlanCrop | undefined {
+    return this.crops.get(id);
   }
 
   addCooked(line: CookedBatches): void {
+    this.kinds.add(this.productOf.get(line.recipe) ?? '');
     const at = this.plan.cooked.findIndex(
       (c) => c.recipe === line.recipe && c.mode === line.mode && c.day === line.day,
     );
