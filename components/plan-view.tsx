@@ -11,6 +11,7 @@ import { type PlanDay, PlanDays } from './plan-days.tsx';
 import { PlanSearch, type SearchReport } from './plan-search.tsx';
 import styles from './plan-view.module.css';
 import { Problem } from './problem.tsx';
+import { type Shown, ShownFigure } from './shown-figure.tsx';
 import { Tray } from './tray.tsx';
 import { TrayTable } from './tray-table.tsx';
 
@@ -69,6 +70,7 @@ export type PlanViewProps = {
       href: string;
     }[];
     shownTitle: string;
+    figures: readonly { label: string; figure: Shown }[];
     days: readonly (PlanDay & { day: PlainDate; blocks: readonly Omit<PlanBlock, 'day'>[] })[];
     tracks: readonly PlanTrack[];
     job: SearchReport;
@@ -172,6 +174,11 @@ export function PlanView({ view, choose, said, refused }: PlanViewProps) {
         </Tray>
         {view.firm ? <HowFirm firm={view.firm} /> : null}
         <HourByHour days={view.days} tracks={view.tracks} />
+        <Tray title={`What its figures rest on: ${view.shownTitle.charAt(0).toLowerCase()}${view.shownTitle.slice(1)}`}>
+          {view.figures.map((f) => (
+            <ShownFigure key={f.label} {...f} />
+          ))}
+        </Tray>
         {view.unmade.length > 0 ? <WhyNotThis query={view.query} recipes={view.unmade} /> : null}
       </TrayTable>
     </>

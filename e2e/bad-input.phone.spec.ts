@@ -24,7 +24,8 @@ test.describe('bad input at the scale', () => {
 
   test('a look that found nothing ripe is a record of its own', async ({ page }) => {
     await page.getByText('Looked, and nothing was ripe').click();
-    await page.locator('select[name="row"]').selectOption('D3|damson');
+    const look = page.locator('form').filter({ has: page.getByRole('button', { name: 'Record the look' }) });
+    await look.locator('select[name="row"]').selectOption('D3|damson');
     await page.getByRole('button', { name: 'Record the look' }).click();
     await expect(page.getByText('Looked at D3, damson: nothing ripe.')).toBeVisible();
     await page.goto('/harvest');

@@ -12,11 +12,13 @@ import type { Context } from './context.ts';
 import { type PlanAsked, planAsked, planHref, planQuery, timeText } from './plan-asked.ts';
 import { type PlanDayView, type PlanTrackView, planDays, planTracks } from './plan-days.ts';
 import { NOTHING_LOST_KG, type PlanFacts, planFacts } from './plan-facts.ts';
+import { planFigures } from './plan-figures.ts';
 import { FIRST_SECONDS, type JobReport, jobReport } from './plan-jobs.ts';
 import { type SupplyAfter, supplyAfter } from './plan-supply.ts';
 import { wantedInAYear } from './plan-wants.ts';
 import { HORIZON, type Proposal, planId, planOf, proposePlan, type WhichPlan, whichPlan } from './propose-plan.ts';
 import { recipeHere, recipesHere } from './recipes-here.ts';
+import type { LabelledFigure } from './shown-figure.ts';
 
 export interface PlanCardView {
   which: WhichPlan;
@@ -63,6 +65,8 @@ export interface PlanPageView {
     unmade: { id: string; title: string }[];
     cards: PlanCardView[];
     shownTitle: string;
+    /** What the figures of the plan that is shown rest on. */
+    figures: LabelledFigure[];
     days: PlanDayView[];
     tracks: PlanTrackView[];
     job: JobReport;
@@ -123,6 +127,10 @@ export async function readPlanPage(ctx: Context, typed: Record<string, unknown>)
       unmade: unmadeOf(ctx, proposal.instance, shown.plan),
       cards: cards.map(({ plan: _, check: __, ...c }) => c),
       shownTitle: shown.title,
+      figures: planFigures(proposal.instance, shown.facts, {
+        check: shown.check,
+        bound: proposal.found?.bound ?? null,
+      }),
       days: planDays(ctx, {
         p: proposal.instance,
         plan: shown.plan,
