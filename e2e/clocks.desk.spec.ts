@@ -21,7 +21,7 @@ test('one jar fails to seal, and one batch nobody checked', async ({ page }) => 
     await tap(page, effort, /^soft/);
     await type(page, effort, '4.5');
     await tap(page, effort, /^Record/);
-    await expect(page.getByText(/^All sent/)).toBeVisible();
+    await expect(page.getByText(/^All sent, last sent/)).toBeVisible();
     await moveDay(page, '2025-09-13', '20:19');
     await draft(page, /Damson jam/, 'H-25255-D3-DAM-1', { soft: '4.5' });
     await page.getByRole('button', { name: 'Work it out again' }).click();

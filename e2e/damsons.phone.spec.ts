@@ -40,7 +40,7 @@ test('damsons go from bucket to jar, and the jar leads back to its trees', async
   await test.step('the signal returns and the act is sent once', async () => {
     await context.setOffline(false);
     await page.evaluate(() => window.dispatchEvent(new Event('online')));
-    await expect(page.getByText(/^All sent/)).toBeVisible();
+    await expect(page.getByText(/^All sent, last sent/)).toBeVisible();
     await page.goto('/trace?code=H-25255-D3-DAM-1');
     await expect(page.locator('tbody tr')).toHaveCount(3);
     await page.goto('/trace/H-25255-D3-DAM-1/S');

@@ -99,7 +99,7 @@ test.describe('late truth', () => {
       if (gross !== '4.88') await bryn.getByRole('button', { name: 'Next bucket' }).click();
     }
     await bryn.getByRole('button', { name: /^Record 13\.74 kg/ }).dblclick();
-    await expect(bryn.getByText(/^All sent/)).toBeVisible();
+    await expect(bryn.getByText(/^All sent, last sent/)).toBeVisible();
     await signalBack(teen);
     await expect(teen.getByRole('link', { name: '1 question to answer' })).toBeVisible();
     await teen.evaluate(() => window.dispatchEvent(new Event('online')));

@@ -21,7 +21,7 @@ test('a pH reading counts only with good buffers, and decides about the shelf', 
     await tap(page, effort, /^perfect/);
     await type(page, effort, '1.5');
     await tap(page, effort, /^Record 1\.50 kg/);
-    await expect(page.getByText(/^All sent/)).toBeVisible();
+    await expect(page.getByText(/^All sent, last sent/)).toBeVisible();
     await moveDay(page, '2025-09-13', '18:00');
     await draft(page, /Pear-ginger conserve/, 'H-25255-C2-PER-1', { perfect: '1.3' });
     await page.getByRole('button', { name: 'Work it out again' }).click();

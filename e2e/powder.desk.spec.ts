@@ -118,5 +118,5 @@ async function pickLiberty(page: Page): Promise<void> {
   await tap(page, effort, /^blemished/);
   await type(page, effort, '24.5');
   await tap(page, effort, /^Record/);
-  await expect(page.getByText(/^All sent/)).toBeVisible();
+  await expect(page.getByText(/^All sent, last sent/)).toBeVisible();
 }

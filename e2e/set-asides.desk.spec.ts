@@ -13,7 +13,7 @@ async function weighIn(page: Page, row: RegExp, gross: string, ground: boolean):
   await tap(page, effort, /^Record/);
   // The pad is empty again once the act is kept.
   await expect(page.getByRole('button', { name: 'Record', exact: true })).toBeVisible();
-  await expect(page.getByText(/^All sent/)).toBeVisible();
+  await expect(page.getByText(/^All sent, last sent/)).toBeVisible();
 }
 
 /**

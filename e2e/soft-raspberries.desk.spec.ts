@@ -74,7 +74,7 @@ test('5.2 kg of soft raspberries: one batch of jam, the rest to the freezer, and
   await type(page, weighing, '0');
   await page.getByRole('button', { name: /^Record 5\.20 kg/ }).click();
   await expect(page.getByRole('status').filter({ hasText: 'Recorded 5.20 kg' })).toBeVisible();
-  await expect(page.getByText(/^All sent/)).toBeVisible();
+  await expect(page.getByText(/^All sent, last sent/)).toBeVisible();
 
   for (const [line, pieces] of [
     ['Raspberry jam', '48'],

@@ -79,7 +79,7 @@ test('a boil goes on through reload, kill and restart; three taps at the pan', a
     await tap(page, effort, /^soft/);
     await type(page, effort, '3');
     await tap(page, effort, /^Record/);
-    await expect(page.getByText(/^All sent/)).toBeVisible();
+    await expect(page.getByText(/^All sent, last sent/)).toBeVisible();
     await draft(page, /Damson jam/, 'H-25255-D3-DAM-1', { soft: '3' });
     await page.getByRole('button', { name: 'Work it out again' }).click();
     await page.getByRole('button', { name: 'Start 2 batches' }).click();

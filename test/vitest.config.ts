@@ -4,6 +4,7 @@ export default defineConfig({
   root: new URL('..', import.meta.url).pathname,
   test: {
     include: ['test/**/*.test.ts'],
+    globalSetup: ['test/support/demo-files.ts'],
     setupFiles: ['test/support/quiet-console.ts'],
     testTimeout: 30_000,
     hookTimeout: 60_000,

@@ -36,9 +36,9 @@ export interface ChooserView {
 }
 
 export async function readChooser(ctx: Context, lotIds: readonly string[]): Promise<ChooserView> {
-  const lots = (await loadLots(ctx.db, ctx.place.id, { kinds: ['fruit', 'frozen'] })).filter(
-    (l) => l.grade !== 'cull' && (l.kind === 'fruit' || isPlainFruit(ctx, l)),
-  );
+  const held = (await loadLots(ctx.db, ctx.place.id, { kinds: ['fruit', 'frozen'] })).filter((l) => l.grade !== 'cull');
+  // What turns stands before what is frozen.
+  const lots = [...held.filter((l) => l.kind === 'fruit'), ...held.filter((l) => isPlainFruit(ctx, l))];
   const chosen = lots.filter((l) => lotIds.includes(l.id));
   const foods = new Set(chosen.map((l) => l.foodId));
   const kitchen = mainKitchen(ctx.place);
@@ -63,6 +63,7 @@ export async function readChooser(ctx: Context, lotIds: readonly string[]): Prom
 
 /** Packs of fruit frozen as it is, whose weight is on record. */
 function isPlainFruit(ctx: Context, lot: HeldLot): boolean {
+  if (lot.kind !== 'frozen') return false;
   const recipe = lot.recipeId ? recipeHere(ctx.place, lot.recipeId) : null;
   return recipe?.kind === 'frozen' && !recipe.sugar && lot.foodId !== null && !lot.hold && byWeightG(lot) !== null;
 }

@@ -1,4 +1,4 @@
-import { copyFileSync, mkdtempSync, rmSync } from 'node:fs';
+import { copyFileSync, existsSync, mkdtempSync, renameSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, afterEach, beforeAll, expect } from 'vitest';
@@ -12,19 +12,14 @@ import { makeFile, openFile } from './sqlite-file.ts';
 /** The real instant at which the tests act; the demo's own clock begins there. */
 export const DEMO_INSTANT = new Date('2026-06-01T08:00:00Z');
 
-/** A copy of the demo as it stands on that day, on SQLite; the season is played once for each test file. */
+/** A copy of the demo as it stands on that day, on SQLite; its season is played once in a run of the tests. */
 export function demoOn(day: string): () => Promise<Db> {
   let folder = '';
   let count = 0;
   const open: Db[] = [];
   beforeAll(async () => {
     folder = mkdtempSync(join(tmpdir(), 'stillroom-demo-'));
-    await makeFile(join(folder, 'demo.db'));
-    const db = openFile(join(folder, 'demo.db'));
-    await openDemo(db, plainDate(day), DEMO_INSTANT);
-    // What was written last may still stand in the log beside the file; the copies are of the file alone.
-    await db.$queryRawUnsafe('PRAGMA wal_checkpoint(TRUNCATE)');
-    await db.$disconnect();
+    copyFileSync(await playedOnce(day, folder), join(folder, 'demo.db'));
   }, 120_000);
   afterEach(async () => {
     for (const db of open.splice(0)) await db.$disconnect();
@@ -37,6 +32,21 @@ export function demoOn(day: string): () => Promise<Db> {
     open.push(db);
     return db;
   };
+}
+
+/** The file of that day, played by the first who asks; whole when it gets its name, so that two may play it and neither sees half. */
+async function playedOnce(day: string, folder: string): Promise<string> {
+  const kept = join(process.env.STILLROOM_TEST_DEMOS ?? folder, `${day}.db`);
+  if (existsSync(kept)) return kept;
+  const made = join(folder, 'played.db');
+  await makeFile(made);
+  const db = openFile(made);
+  await openDemo(db, plainDate(day), DEMO_INSTANT);
+  // What was written last may still stand in the log beside the file; the copies are of the file alone.
+  await db.$queryRawUnsafe('PRAGMA wal_checkpoint(TRUNCATE)');
+  await db.$disconnect();
+  renameSync(made, kept);
+  return kept;
 }
 
 /** The demo's context at an instant. */
