@@ -3,7 +3,7 @@ import type { BatchSheetShown } from './batch-shown.ts';
 import { Field } from './field.tsx';
 
 /** What is named of a pan beside its full jars: the partial one, skimmings, what stuck, the trim. */
-export function FillRest({ sheet: s, trim = null }: { sheet: BatchSheetShown; trim?: string | null }) {
+export function FillRest({ sheet: s, trim }: { sheet: BatchSheetShown; trim: string | null }) {
   return (
     <>
       <Field

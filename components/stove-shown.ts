@@ -11,7 +11,7 @@ export type PanShown = {
 };
 export type StoveProps = {
   view: {
-    batch: Pick<BatchShown, 'boil' | 'foodId' | 'readings' | 'sharing'>;
+    batch: Pick<BatchShown, 'boil' | 'foodId' | 'readings' | 'sharing' | 'trim'>;
     sheet: BatchSheetShown;
     pan: PanShown;
     steps: readonly { text: string; caution: string | null }[];

@@ -220,7 +220,7 @@ function Fill({ view, actions, ids }: Part) {
         />
         <details>
           <summary>The partial jar, skimmings, trim</summary>
-          <FillRest sheet={sheet} />
+          <FillRest sheet={sheet} trim={view.batch.trim} />
         </details>
       </form>
       <div className={styles.next}>
