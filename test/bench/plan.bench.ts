@@ -31,7 +31,7 @@ interface Case {
   whole: number;
   greedySeconds: number;
   greedy: { worth: number; lostKg: number };
-  best: { worth: number; lostKg: number; bound: number };
+  best: { worth: number; lostKg: number; bound: number | null };
   worths: { after: number; worth: number; bound: number | null }[];
   cpuSeconds: number;
   peakMB: number;
@@ -84,10 +84,14 @@ function tell(week: string, size: number, c: Case): void {
   say(
     `${week} x${size}: ${c.columns} columns x ${c.rows} rows, ${c.whole} whole; load ${loadavg()[0]?.toFixed(1)}, ${c.cpuSeconds.toFixed(0)} s of processor time
     first plan after ${c.greedySeconds.toFixed(2)} s (by hand), ${c.worths[0]?.after.toFixed(2)} s (search); ${marks.join(', ')}
-    end ${c.best.worth.toFixed(1)}, bound ${c.best.bound.toFixed(1)} (${percent(planGap(c.best.worth, c.best.bound))}); peak ${c.peakMB.toFixed(0)} MB
+    end ${c.best.worth.toFixed(1)}, ${boundText(c.best)}; peak ${c.peakMB.toFixed(0)} MB
     by hand ${c.greedy.worth.toFixed(1)}, ${c.greedy.lostKg.toFixed(1)} kg of ${c.totalKg.toFixed(1)} kg lost; found/by hand ${(c.best.worth / c.greedy.worth).toFixed(3)}, ${c.best.lostKg.toFixed(1)} kg lost`,
   );
 }
+
+/** Nothing is proven of a model too large for the time. */
+const boundText = ({ worth, bound }: Case['best']): string =>
+  bound === null ? 'no bound proven' : `bound ${bound.toFixed(1)} (${percent(planGap(worth, bound))})`;
 
 function compare(name: string, marks: Marks, c: Case): void {
   const ratios = marks.map(({ second, worth }) => {
