@@ -108,7 +108,6 @@ const OWN_FIELDS = [
   'acid',
 ] as const satisfies readonly (keyof BatchDraftProps['typed'])[];
 const WEIGHED_FIELDS = ['trim', 'brix', 'water', 'pan', 'kitchen', 'jar'] as const;
-const AS_WRITTEN = { value: '', label: 'as written' };
 
 /** The sheet: on the left what was weighed, on the right what follows from it, and the button that lights the burner. */
 export function BatchDraft(p: BatchDraftProps) {
@@ -175,13 +174,7 @@ export function BatchDraft(p: BatchDraftProps) {
                 inputMode="decimal"
                 defaultValue={typed.addwater}
               />
-              <Field
-                as="select"
-                name="pectinFrom"
-                label="Pectin"
-                options={[AS_WRITTEN, ...p.pectins]}
-                defaultValue={typed.pectinFrom}
-              />
+              <Field as="select" name="pectinFrom" label="Pectin" options={p.pectins} defaultValue={typed.pectinFrom} />
               <Field name="pectin" label="Pectin in each batch" unit="g" hint="Or 2 tbsp" defaultValue={typed.pectin} />
               <Field
                 name="stock"
@@ -191,13 +184,7 @@ export function BatchDraft(p: BatchDraftProps) {
                 hint="Beside the recipe’s own pectin; packs are opened by weight"
                 defaultValue={typed.stock}
               />
-              <Field
-                as="select"
-                name="acidFrom"
-                label="Acid"
-                options={[AS_WRITTEN, ...p.acids]}
-                defaultValue={typed.acidFrom}
-              />
+              <Field as="select" name="acidFrom" label="Acid" options={p.acids} defaultValue={typed.acidFrom} />
               <Field name="acid" label="Acid in each batch" unit="g" hint="Or 2 tbsp" defaultValue={typed.acid} />
             </details>
             <Button kind="quiet">Work it out again</Button>

@@ -55,7 +55,6 @@ export function ThinkAhead({
   acids,
   colour,
 }: ThinkAheadProps) {
-  const asWritten: Option = { value: '', label: 'as written' };
   return (
     <section aria-labelledby="think-ahead" className={styles.section}>
       <h2 id="think-ahead">Think it through</h2>
@@ -87,13 +86,7 @@ export function ThinkAhead({
             <details className={styles.swap} open={Boolean(typed.pectin || typed.acid || typed.measuredPh)}>
               <summary>Exchange the pectin or the acid</summary>
               <div className={styles.pair}>
-                <Field
-                  as="select"
-                  name="pectin"
-                  label="Pectin"
-                  options={[asWritten, ...pectins]}
-                  defaultValue={typed.pectin ?? ''}
-                />
+                <Field as="select" name="pectin" label="Pectin" options={pectins} defaultValue={typed.pectin ?? ''} />
                 <Field
                   name="pectinG"
                   label="Grams of it a kilogram"
@@ -102,13 +95,7 @@ export function ThinkAhead({
                 />
               </div>
               <div className={styles.pair}>
-                <Field
-                  as="select"
-                  name="acid"
-                  label="Acid"
-                  options={[asWritten, ...acids]}
-                  defaultValue={typed.acid ?? ''}
-                />
+                <Field as="select" name="acid" label="Acid" options={acids} defaultValue={typed.acid ?? ''} />
                 <Field
                   name="acidG"
                   label="Grams of it a kilogram"

@@ -43,13 +43,17 @@ export function swapped(
 
 type Option = { value: string; label: string };
 
-/** What may stand in for a recipe's pectin and acid. */
+/** The recipe's own pectin and acid, none, and what may stand in for them. */
 export const exchangeOptions = (): { pectins: Option[]; acids: Option[] } => ({
-  pectins: named(Object.keys(OWN_PECTINS) as OwnPectin[]),
-  acids: named(OWN_ACIDS),
+  pectins: [...UNCHANGED, ...doseOptions(Object.keys(OWN_PECTINS) as OwnPectin[])],
+  acids: [...UNCHANGED, ...doseOptions(OWN_ACIDS)],
 });
 
-const named = (items: readonly DoseItem[]): Option[] => [
+const UNCHANGED: readonly Option[] = [
+  { value: '', label: 'as written' },
   { value: 'none', label: 'none' },
-  ...items.map((i) => ({ value: i, label: doseItem(i).name })),
 ];
+
+/** Items by their names, to choose from. */
+export const doseOptions = (items: readonly DoseItem[]): Option[] =>
+  items.map((i) => ({ value: i, label: doseItem(i).name }));

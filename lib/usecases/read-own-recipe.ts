@@ -1,7 +1,6 @@
 /** The page of a recipe of one's own: the form with what stands in the address, and what the program says to it. */
 import { EXTRA_LINES, FRUIT_LINES, ownRecipeForm, ownRecipeText } from '#lib/forms/own-recipe.ts';
 import { FRUITS } from '#lib/reference/fruits.ts';
-import { type DoseItem, doseItem } from '#lib/reference/recipes/dose-items.ts';
 import { ownDoubts } from '#lib/reference/recipes/own-doubts.ts';
 import {
   figuresOf,
@@ -14,6 +13,7 @@ import {
   ownRecipe,
 } from '#lib/reference/recipes/own-recipe.ts';
 import type { Context } from './context.ts';
+import { doseOptions } from './exchange-dose.ts';
 import { recipeHere } from './recipes-here.ts';
 import type { ShownFigure } from './shown-figure.ts';
 import { thinkAhead } from './think-ahead.ts';
@@ -65,9 +65,9 @@ export async function readOwnRecipe(ctx: Context, query: Typed): Promise<OwnReci
       typed,
       kinds: OWN_KINDS.map((k) => ({ value: k, label: k.replace('-', ' ') })),
       fruits: FRUITS.map((f) => ({ value: f.id, label: f.name })),
-      acids: named(OWN_ACIDS),
-      pectins: named(Object.keys(OWN_PECTINS) as OwnPectin[]),
-      extras: named(OWN_EXTRAS),
+      acids: doseOptions(OWN_ACIDS),
+      pectins: doseOptions(Object.keys(OWN_PECTINS) as OwnPectin[]),
+      extras: doseOptions(OWN_EXTRAS),
       fruitLines: FRUIT_LINES,
       extraLines: EXTRA_LINES,
       preview: figures ? await previewOf(ctx, figures) : null,
@@ -76,8 +76,6 @@ export async function readOwnRecipe(ctx: Context, query: Typed): Promise<OwnReci
     },
   };
 }
-
-const named = (items: readonly DoseItem[]): Option[] => items.map((i) => ({ value: i, label: doseItem(i).name }));
 
 /** The form's own fields of the address. */
 const formText = (query: Typed): Record<string, string> =>

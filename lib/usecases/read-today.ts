@@ -128,8 +128,12 @@ function grouped(ctx: Context, lots: HeldLot[]): TurningLot[] {
 }
 
 function turningOf(ctx: Context, lots: HeldLot[]): TurningLot {
-  const clocks = lots.map((l) => lotClock(ctx, l));
-  const first = clocks.reduce((a, b) => (b && (!a || b.hours < a.hours) ? b : a), null);
+  const clocked = lots.flatMap((l) => {
+    const clock = lotClock(ctx, l);
+    return clock ? [{ lot: l, clock }] : [];
+  });
+  const soonest = clocked.reduce<Clocked | null>((a, b) => (!a || b.clock.hours < a.clock.hours ? b : a), null);
+  const first = soonest?.clock;
   const lot = lots[0] as HeldLot;
   const hours = first?.hours ?? Number.POSITIVE_INFINITY;
   const end = new Date(ctx.now.getTime() + Math.max(0, Number.isFinite(hours) ? hours : 0) * 3_600_000);
@@ -152,24 +156,27 @@ function turningOf(ctx: Context, lots: HeldLot[]): TurningLot {
     lotIds: lots.map((l) => l.id),
     state: hours <= 0 ? 'late' : hours <= 24 ? 'due' : null,
     takes: takes?.says ?? null,
-    figures: [...(first ? [timeFigure(ctx, lots, hours)] : []), ...(takes?.figures ?? [])],
+    figures: [...(soonest ? [timeFigure(ctx, soonest)] : []), ...(takes?.figures ?? [])],
   };
 }
 
-/** The shortest clock of the lots, with the published life it started from. */
-function timeFigure(ctx: Context, lots: readonly HeldLot[], hours: number): LabelledFigure {
-  const lot = lots.find((l) => lotClock(ctx, l)?.hours === hours) ?? (lots[0] as HeldLot);
+interface Clocked {
+  lot: HeldLot;
+  clock: ReturnType<typeof hoursLeft>;
+}
+
+/** A lot's clock, with the published life it started from. */
+function timeFigure(ctx: Context, { lot, clock }: Clocked): LabelledFigure {
   const life = freshLifeOf(lot.foodId ?? '');
   const grade = gradeOf(lot.grade ?? 'perfect');
-  const clock = lotClock(ctx, lot);
   return {
     label: 'Time left',
     figure: shown(
       figure({
-        value: Math.max(0, hours),
+        value: Math.max(0, clock.hours),
         unit: 'h',
-        band: clock && { low: Math.max(0, clock.low), high: Math.max(0, clock.high) },
-        formula: `life at the store’s temperature (log-linear between the two anchors) × its grade - age${clock?.capped ? `, and never more than ${grade.capHours} h for ${lot.grade} fruit` : ''}`,
+        band: { low: Math.max(0, clock.low), high: Math.max(0, clock.high) },
+        formula: `life at the store’s temperature (log-linear between the two anchors) × its grade - age${clock.capped ? `, and never more than ${grade.capHours} h for ${lot.grade} fruit` : ''}`,
         inputs: [
           input(`in the cold, ${life.storeTempC} °C`, `${life.daysLow} to ${life.daysHigh}`, 'days'),
           input('at 20 °C, an estimate', life.daysAt20C, 'days'),

@@ -1,5 +1,5 @@
 /** What a fresh set-aside would give by each way out, so that the person can choose: estimates with their band, and where no figure is printed, that. */
-import { figure, input } from '#lib/batch/figure.ts';
+import { type Figure, figure, input } from '#lib/batch/figure.ts';
 import type { HeldLot } from '#lib/ledger/lot.ts';
 import { POWDER_STRENGTH } from '#lib/reference/pectin-sources.ts';
 import { type SetAsideMaterial, setAsideMaterial } from '#lib/reference/set-aside-materials.ts';
@@ -57,22 +57,21 @@ export function waysOf(lot: HeldLot): WayShown[] {
   if (!food || !material) return away;
   const pectin = STOCK.includes(material.id);
   const dryG = driedMass({ freshG: lot.onHand, w0: material.w0, wt: material.wt });
-  const band = driedBand(material, lot.onHand);
+  const dry = dryFigure(material, { freshG: lot.onHand, dryG });
   const powder = POWDER_STRENGTH.find((r) => r.id === (material.rind ? 'lemon-peel-powder' : 'apple-powder'));
-  const jars = (gPerG: number) => Math.floor((dryG * gPerG) / SUGAR_PER_HALF_PINT_G);
-  const carries =
-    powder && PECTIN.includes(material.id)
-      ? ` It could help set ${jars(powder.sugarPerG.low)} to ${jars(powder.sugarPerG.high)} half-pints of a medium fruit, untested.`
-      : '';
+  const helps = powder && PECTIN.includes(material.id) ? helpsFigure(powder, dryG) : null;
+  const carries = helps
+    ? ` It could help set ${helps.band?.low} to ${helps.band?.high} half-pints of a medium fruit, untested.`
+    : '';
   return [
     {
       id: 'dry',
       title: 'Dry it',
-      gives: `About ${mass(dryG)} dry (${mass(band.low)} to ${mass(band.high)}), from ${Math.round(100 * material.w0)} % to ${Math.round(100 * material.wt)} % water.${carries}`,
+      gives: `About ${mass(dryG)} dry (${mass(dry.band?.low ?? dryG)} to ${mass(dry.band?.high ?? dryG)}), from ${Math.round(100 * material.w0)} % to ${Math.round(100 * material.wt)} % water.${carries}`,
       food: true,
       figures: [
-        dryFigure(material, lot.onHand),
-        ...(powder && PECTIN.includes(material.id) ? [helpsFigure(powder, dryG)] : []),
+        { label: 'Dry', figure: shown(dry) },
+        ...(helps ? [{ label: 'Half-pints of a medium fruit it could help set', figure: shown(helps) }] : []),
       ],
     },
     ...(pectin
@@ -98,47 +97,36 @@ export function waysOf(lot: HeldLot): WayShown[] {
   ];
 }
 
-function dryFigure(material: SetAsideMaterial, freshG: number): LabelledFigure {
+function dryFigure(material: SetAsideMaterial, { freshG, dryG }: { freshG: number; dryG: number }): Figure {
   const { w0, wt, source, status } = material;
-  return {
-    label: 'Dry',
-    figure: shown(
-      figure({
-        value: Math.round(driedMass({ freshG, w0, wt })),
-        unit: 'g',
-        band: driedBand(material, freshG),
-        formula: 'fresh weight × (1 - water now) ÷ (1 - water when dry); shares of the wet weight',
-        inputs: [
-          input('fresh', freshG, 'g'),
-          input('water now', w0, `(${material.w0Range.join(' to ')})`),
-          input('water when dry', wt),
-        ],
-        source,
-        status,
-      }),
-    ),
-  };
+  return figure({
+    value: dryG,
+    unit: 'g',
+    band: driedBand(material, freshG),
+    formula: 'fresh weight × (1 - water now) ÷ (1 - water when dry); shares of the wet weight',
+    inputs: [
+      input('fresh', freshG, 'g'),
+      input('water now', w0, `(${material.w0Range.join(' to ')})`),
+      input('water when dry', wt),
+    ],
+    source,
+    status,
+  });
 }
 
-function helpsFigure(powder: (typeof POWDER_STRENGTH)[number], dryG: number): LabelledFigure {
-  const { sugarPerG, source, status } = powder;
+function helpsFigure({ sugarPerG, source, status }: (typeof POWDER_STRENGTH)[number], dryG: number): Figure {
   const jars = (gPerG: number) => Math.floor((dryG * gPerG) / SUGAR_PER_HALF_PINT_G);
-  return {
-    label: 'Half-pints of a medium fruit it could help set',
-    figure: shown(
-      figure({
-        value: jars(sugarPerG.typ),
-        unit: '',
-        band: { low: jars(sugarPerG.low), high: jars(sugarPerG.high) },
-        formula: 'dry powder × sugar it carries a gram ÷ sugar in a half-pint, whole jars',
-        inputs: [
-          input('dry powder', Math.round(dryG), 'g'),
-          input('sugar carried', sugarPerG.typ, `g a gram (${sugarPerG.low} to ${sugarPerG.high})`),
-          input('sugar in a half-pint, a round figure', SUGAR_PER_HALF_PINT_G, 'g'),
-        ],
-        source,
-        status,
-      }),
-    ),
-  };
+  return figure({
+    value: jars(sugarPerG.typ),
+    unit: '',
+    band: { low: jars(sugarPerG.low), high: jars(sugarPerG.high) },
+    formula: 'dry powder × sugar it carries a gram ÷ sugar in a half-pint, whole jars',
+    inputs: [
+      input('dry powder', Math.round(dryG), 'g'),
+      input('sugar carried', sugarPerG.typ, `g a gram (${sugarPerG.low} to ${sugarPerG.high})`),
+      input('sugar in a half-pint, a round figure', SUGAR_PER_HALF_PINT_G, 'g'),
+    ],
+    source,
+    status,
+  });
 }
