@@ -1,5 +1,6 @@
 /** Verbs of the trade, in the words of the screens; counts what a hand does. */
 import { expect, type Page } from 'playwright/test';
+import { said } from './ui.ts';
 
 /** Taps and keys are counted apart, as in the budgets of the jobs. */
 export interface Effort {
@@ -49,4 +50,27 @@ export async function draft(
   await expect(page.getByRole('button', { name: 'Work it out again' })).toBeVisible();
   for (const [grade, kg] of Object.entries(grades))
     await page.getByLabel(new RegExp(`, ${grade} \\(${harvest}`)).fill(kg);
+}
+
+/** Twenty metres of raspberries in row R2, on the page of the place; kilograms of each as they are typed. */
+export async function plantRaspberries(page: Page, kgEach: string): Promise<void> {
+  await page.getByText('Add a crop').click();
+  await page.getByLabel('Fruit', { exact: true }).selectOption('raspberry-red');
+  await page.getByLabel('What you call it').fill('Raspberry');
+  await page.getByLabel('Row', { exact: true }).fill('R2');
+  await page.getByLabel('How many', { exact: true }).fill('20');
+  await page.getByLabel('of', { exact: true }).selectOption('metre of row');
+  await page.getByLabel(/Kilograms of each/).fill(kgEach);
+  await page.getByLabel(/First picking day/).fill('2025-06-20');
+  await page.getByLabel(/Last picking day/).fill('2025-08-10');
+  await page.getByRole('button', { name: 'Add the crop' }).click();
+  await expect(said(page).first()).toContainText('Raspberry stands in row R2');
+}
+
+/** Something bought, on the page of the place. */
+export async function bringIn(page: Page, of: { item: string; qty: string; label: string }): Promise<void> {
+  await page.getByLabel('Something came in').selectOption(of.item);
+  await page.getByLabel('How much', { exact: true }).fill(of.qty);
+  await page.getByRole('button', { name: 'Bring it in' }).click();
+  await expect(said(page).first()).toContainText(`${of.label} came in as R-`);
 }

@@ -1,4 +1,5 @@
 import { expect, test } from 'playwright/test';
+import { bringIn, plantRaspberries } from './app.ts';
 import { heading, said } from './ui.ts';
 
 /** An empty place becomes one's own: a crop, a picking on the real day, supplies, and the first batch. */
@@ -29,27 +30,14 @@ test('a newcomer’s own place goes from nothing to a batch on the stove', async
   await page.getByRole('button', { name: 'Add it' }).click();
   await expect(page.getByRole('link', { name: 'Chest in the barn' })).toBeVisible();
 
-  await page.getByText('Add a crop').click();
-  await page.getByLabel('Fruit', { exact: true }).selectOption('raspberry-red');
-  await page.getByLabel('What you call it').fill('Raspberry');
-  await page.getByLabel('Row', { exact: true }).fill('R2');
-  await page.getByLabel('How many', { exact: true }).fill('20');
-  await page.getByLabel('of', { exact: true }).selectOption('metre of row');
-  await page.getByLabel(/Kilograms of each/).fill('1,5');
-  await page.getByLabel(/First picking day/).fill('2025-06-20');
-  await page.getByLabel(/Last picking day/).fill('2025-08-10');
-  await page.getByRole('button', { name: 'Add the crop' }).click();
-  await expect(said(page).first()).toContainText('Raspberry stands in row R2');
+  await plantRaspberries(page, '1,5');
 
   for (const [item, qty, label] of [
     ['sugar', '5', 'Sugar'],
     ['lid-regular', '24', 'Lids, regular'],
     ['HP', '24', 'Empty jars, half-pint'],
   ] as const) {
-    await page.getByLabel('Something came in').selectOption(item);
-    await page.getByLabel('How much', { exact: true }).fill(qty);
-    await page.getByRole('button', { name: 'Bring it in' }).click();
-    await expect(said(page).first()).toContainText(`${label} came in as R-`);
+    await bringIn(page, { item, qty, label });
   }
   await page.getByLabel('Something came in').selectOption('sugar');
   await page.getByLabel('How much', { exact: true }).fill('0x1F');

@@ -1,5 +1,5 @@
 import { expect, type Locator, test } from 'playwright/test';
-import { type Effort, openShed, tap, type } from './app.ts';
+import { bringIn, type Effort, openShed, plantRaspberries, tap, type } from './app.ts';
 import { figure, heading, said } from './ui.ts';
 
 /** Kilograms in the pan of a kilogram on the scale: caps, stems and spoiled, 4 % (USDA SR, refuse of raspberries). */
@@ -43,25 +43,13 @@ test('5.2 kg of soft raspberries: one batch of jam, the rest to the freezer, and
   await page.getByLabel('Back to boiling between loads').fill('12');
   await page.getByRole('button', { name: 'Add it' }).click();
   await expect(said(page).first()).toContainText('Big canner');
-  await page.getByText('Add a crop').click();
-  await page.getByLabel('Fruit', { exact: true }).selectOption('raspberry-red');
-  await page.getByLabel('What you call it').fill('Raspberry');
-  await page.getByLabel('Row', { exact: true }).fill('R2');
-  await page.getByLabel('How many', { exact: true }).fill('20');
-  await page.getByLabel('of', { exact: true }).selectOption('metre of row');
-  await page.getByLabel(/Kilograms of each/).fill('1.5');
-  await page.getByLabel(/First picking day/).fill('2025-06-20');
-  await page.getByLabel(/Last picking day/).fill('2025-08-10');
-  await page.getByRole('button', { name: 'Add the crop' }).click();
+  await plantRaspberries(page, '1.5');
   for (const [item, qty, label] of [
     ['sugar', '4', 'Sugar'],
     ['lid-regular', '24', 'Lids, regular'],
     ['HP', '60', 'Empty jars, half-pint'],
   ] as const) {
-    await page.getByLabel('Something came in').selectOption(item);
-    await page.getByLabel('How much', { exact: true }).fill(qty);
-    await page.getByRole('button', { name: 'Bring it in' }).click();
-    await expect(said(page).first()).toContainText(`${label} came in as R-`);
+    await bringIn(page, { item, qty, label });
   }
   await openShed(page);
   const weighing: Effort = { taps: 0, keys: 0 };
